@@ -1,0 +1,64 @@
+const { join } = require("node:path");
+const MiniCssExtractPlugin = require("mini-css-extract-plugin");
+
+const SOURCE = join(__dirname, "src");
+
+/** TypeScript and Preact's JSX, and style sheets as files of their own: the pages allow no inline script or style. */
+const rules = [
+  {
+    test: /\.tsx?$/,
+    include: SOURCE,
+    loader: "swc-loader",
+    options: {
+      jsc: {
+        target: "es2022",
+        parser: { syntax: "typescript", tsx: true },
+        transform: { react: { runtime: "automatic", importSource: "preact" } },
+      },
+    },
+  },
+  { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+];
+
+/** What both bundles share; `name` picks one with `webpack --config-name <name>` and keeps their caches apart. */
+function bundle(name, mode, entry, path) {
+  return {
+    name,
+    mode,
+    target: "web",
+    context: __dirname,
+    entry,
+    output: { path: join(__dirname, path), filename: "[name].js", publicPath: "auto" },
+    resolve: { extensions: [".ts", ".tsx", ".js"] },
+    module: { rules },
+    plugins: [new MiniCssExtractPlugin({ filename: "[name].css" })],
+    cache: {
+      type: "filesystem",
+      cacheDirectory: join(__dirname, ".cache/webpack"),
+      name: `${name}-${mode}`,
+      buildDependencies: { config: [__filename] },
+    },
+    stats: "errors-warnings",
+  };
+}
+
+/** What Excel loads. Two scripts, so that the functions answer before the pane's code is read. */
+const excel = {
+  ...bundle(
+    "excel",
+    "production",
+    { functions: "./src/entries/functions.ts", taskpane: "./src/entries/taskpane.tsx" },
+    "dist",
+  ),
+  devtool: false,
+  performance: { hints: false },
+};
+
+/** The trial page: a spreadsheet grid with the pane beside it. Left unminified, which saves a minute a build. */
+const trial = {
+  ...bundle("trial", "development", { trial: "./src/entries/trial.tsx" }, ".cache/trial"),
+  devtool: "cheap-module-source-map",
+  performance: { hints: false },
+};
+
+module.exports = [excel, trial];
