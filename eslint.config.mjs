@@ -14,7 +14,11 @@ export default tseslint.config(
   js.configs.recommended,
   ...tseslint.configs.strict,
   { plugins: { "office-addins": officeAddins }, rules: officeRules },
-  { files: ["**/*.{ts,tsx}"], languageOptions: { parserOptions: { projectService: true } } },
+  {
+    files: ["**/*.{ts,tsx}"],
+    languageOptions: { parserOptions: { projectService: true } },
+    rules: { "@typescript-eslint/no-floating-promises": "error", "@typescript-eslint/no-misused-promises": "error" },
+  },
   {
     rules: {
       // TypeScript already refuses unknown names.

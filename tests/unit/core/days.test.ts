@@ -1,0 +1,52 @@
+import { addMonths as addMonthsByLibrary, differenceInCalendarDays, formatISO, lastDayOfMonth } from "date-fns";
+import { addMonths, dateOf, day, FIRST_DAY, isoDate, LAST_DAY, serialOf } from "../../../src/core/shared/days";
+
+/** The date library counts from its own epoch: serial 61 is 1900-03-01. */
+const libraryDate = (serial: number): Date => new Date(1900, 2, 1 + serial - FIRST_DAY);
+const libraryIso = (date: Date): string => formatISO(date, { representation: "date" });
+
+describe("day serials against date-fns", () => {
+  test("every day from 1900-03-01 to 2100-12-31 has the same date, and back", () => {
+    const last = day("2100-12-31");
+    for (let serial = FIRST_DAY; serial <= last; serial++) {
+      const iso = libraryIso(libraryDate(serial));
+      if (isoDate(serial) !== iso) expect([serial, isoDate(serial)]).toEqual([serial, iso]);
+      if (serialOf(dateOf(serial)) !== serial) expect(serialOf(dateOf(serial))).toBe(serial);
+    }
+    expect(last - FIRST_DAY).toBe(differenceInCalendarDays(new Date(2100, 11, 31), new Date(1900, 2, 1)));
+  });
+
+  test("adding months ends on the last day where the day is missing", () => {
+    for (let serial = day("2019-12-25"); serial <= day("2024-03-05"); serial++) {
+      for (const months of [-25, -12, -1, 0, 1, 2, 3, 12, 13, 48]) {
+        const expected = libraryIso(addMonthsByLibrary(libraryDate(serial), months));
+        if (isoDate(addMonths(serial, months)) !== expected) {
+          expect([isoDate(serial), months, isoDate(addMonths(serial, months))]).toEqual([
+            isoDate(serial),
+            months,
+            expected,
+          ]);
+        }
+      }
+    }
+    expect(isoDate(addMonths(day("2024-01-31"), 1))).toBe(libraryIso(lastDayOfMonth(new Date(2024, 1, 1))));
+  });
+});
+
+describe("day serials as a worksheet counts them", () => {
+  test.each([
+    ["1900-03-01", 61],
+    ["2000-01-01", 36_526],
+    ["2024-02-29", 45_351],
+    ["9999-12-31", 2_958_465],
+  ])("%s is %d (spreadsheet documentation: DATE, DATEVALUE)", (iso, serial) => {
+    expect(day(iso)).toBe(serial);
+    expect(isoDate(serial)).toBe(iso);
+  });
+
+  test("the last day is 9999-12-31", () => expect(isoDate(LAST_DAY)).toBe("9999-12-31"));
+
+  test.each(["2023-02-29", "2024-13-01", "2024-00-10", "2024-1-1", "29/02/2024", ""])("%s is no date", (iso) => {
+    expect(() => day(iso)).toThrow(`got "${iso}"`);
+  });
+});

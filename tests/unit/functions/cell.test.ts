@@ -1,0 +1,48 @@
+import { looksLikeDate, looksLikeNumber, readCell } from "../../../src/functions/cell";
+
+const where = (): string => "count row 3";
+
+describe("one cell as any host hands it over", () => {
+  test.each([
+    ["null", null],
+    ["undefined", undefined],
+    ["empty text", ""],
+    ["spaces and a no-break space", " \u00a0 "],
+  ])("%s is a blank", (_, raw) => expect(readCell(raw, where)).toBeNull());
+
+  test.each([
+    [0, 0],
+    [-0.5, -0.5],
+    ["  DD ", "DD"],
+    [false, false],
+    [{ type: "Double", basicValue: 45_000, numberFormat: "yyyy-mm-dd" }, 45_000],
+    [{ type: "FormattedNumber", basicValue: 2 }, 2],
+  ])("%j is read as %j", (raw, expected) => expect(readCell(raw, where)).toBe(expected));
+
+  test.each([
+    ["#N/A", "#N/A"],
+    ["#SPILL!", "#SPILL!"],
+    [{ type: "Error", basicValue: "#DIV/0!" }, "#DIV/0!"],
+    [{ code: "#VALUE!", message: "bad" }, "#VALUE!"],
+    [Object.assign(new Error("x"), { code: "#REF!" }), "#REF!"],
+  ])("the error %j is named with its place", (raw, name) => {
+    expect(() => readCell(raw, where)).toThrow(`count row 3 holds the error ${name}: mend that cell first`);
+  });
+
+  test.each([[NaN], [Infinity], [{}], [[]], [() => 1], [Symbol("x")], [10n]])("%p is refused", (raw) => {
+    expect(() => readCell(raw, where)).toThrow(/^count row 3 is not/);
+  });
+});
+
+describe("text that someone may take for something else", () => {
+  test.each(["12", "-12", "1 250", "1,5", "12 %", "1'250.50", "1\u00a0250"])("%s looks like a number", (text) => {
+    expect(looksLikeNumber(text)).toBe(true);
+  });
+  test.each(["", "2b", "DD", "-", "M4.1", "12 cows"])("%s does not", (text) =>
+    expect(looksLikeNumber(text)).toBe(false),
+  );
+  test.each(["2024-02-20", "20/2/24", "20.02.2024"])("%s looks like a date", (text) => {
+    expect(looksLikeDate(text)).toBe(true);
+  });
+  test.each(["Feb 2024", "2024", "a/b/c"])("%s does not", (text) => expect(looksLikeDate(text)).toBe(false));
+});
