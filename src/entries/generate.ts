@@ -1,13 +1,24 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { format, resolveConfig } from "prettier";
+import { functionsMetadata } from "../functions/metadata";
+import { lockBreaks, nameLock, type NameLock } from "../functions/name-lock";
+import { withFunctionTable } from "../functions/readme-table";
 import { HELPER_FILES, registrySource, type SpecFile } from "../functions/registry-source";
 
 /**
- * `npm run generate` writes the files that follow from the specs; `npm run generate -- --check` only compares and
- * fails, naming each file that is stale.
+ * `npm run generate` writes the files that follow from the specs. Switches:
+ * `--check` only compares, and fails naming each file that is stale;
+ * `--unlock` lets locked names and arguments change, which is right only before they are released.
  */
-const FUNCTIONS = join(__dirname, "../functions");
+const ROOT = join(__dirname, "../..");
+const FUNCTIONS = join(ROOT, "src/functions");
+const REGISTRY = join(FUNCTIONS, "registry.ts");
+const LOCK = join(FUNCTIONS, "names.lock.json");
+const README = join(ROOT, "README.md");
+
+const check = process.argv.includes("--check");
+const unlock = process.argv.includes("--unlock");
 
 function specFiles(): SpecFile[] {
   return readdirSync(FUNCTIONS, { withFileTypes: true })
@@ -20,25 +31,30 @@ function specFiles(): SpecFile[] {
     );
 }
 
-interface Output {
-  readonly path: string;
-  readonly text: string;
+async function put(path: string, plain: string): Promise<void> {
+  const text = await format(plain, { ...(await resolveConfig(path)), filepath: path });
+  if (existsSync(path) && readFileSync(path, "utf8") === text) return;
+  if (check) fail(`stale: ${relative(ROOT, path)}; run npm run generate`);
+  else writeFileSync(path, text);
 }
 
-async function outputs(): Promise<Output[]> {
-  return [{ path: join(FUNCTIONS, "registry.ts"), text: registrySource(specFiles()) }];
+function fail(message: string): void {
+  console.error(message);
+  process.exitCode = 1;
 }
 
-async function main(check: boolean): Promise<void> {
-  let stale = 0;
-  for (const { path, text: plain } of await outputs()) {
-    const text = await format(plain, { ...(await resolveConfig(path)), filepath: path });
-    if (existsSync(path) && readFileSync(path, "utf8") === text) continue;
-    stale++;
-    if (check) console.error(`stale: ${path}; run npm run generate`);
-    else writeFileSync(path, text);
-  }
-  if (check && stale > 0) process.exitCode = 1;
+async function main(): Promise<void> {
+  await put(REGISTRY, registrySource(specFiles()));
+  // Loaded only now, so that it is the registry just written.
+  const { registry } = await import("../functions/registry");
+  await put(join(ROOT, "manifest/functions.json"), JSON.stringify(functionsMetadata(registry)));
+  await put(README, withFunctionTable(readFileSync(README, "utf8"), registry));
+
+  const locked = existsSync(LOCK) ? (JSON.parse(readFileSync(LOCK, "utf8")) as NameLock) : {};
+  const breaks = unlock ? [] : lockBreaks(locked, registry);
+  for (const sentence of breaks) fail(`name lock: ${sentence}`);
+  if (breaks.length > 0) fail("formulas in saved workbooks would break; before the first release add -- --unlock");
+  else await put(LOCK, JSON.stringify(nameLock(registry)));
 }
 
-void main(process.argv.includes("--check"));
+void main();

@@ -6,7 +6,8 @@ export type Cell = number | string | boolean | null;
 /** What a worksheet function gives back for one cell. "" is an empty-looking cell. */
 export type CellValue = number | string | boolean;
 
-const ERROR_TEXT =
+/** An error as a cell shows it. */
+export const ERROR_TEXT =
   /^#(NULL!|DIV\/0!|VALUE!|REF!|NAME\?|NUM!|N\/A|SPILL!|CALC!|BUSY!|FIELD!|BLOCKED!|CONNECT!|UNKNOWN!)$/;
 const BLANK_TEXT = /^[\s\u00a0]*$/;
 
