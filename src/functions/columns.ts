@@ -1,6 +1,6 @@
 import { DomainError } from "../core/shared/domain-error";
 import { looksLikeDate, looksLikeNumber, readCell } from "./cell";
-import type { Kind, ScalarKind } from "./kind";
+import type { Kind, NumberRange, ScalarKind } from "./kind";
 
 /**
  * A column of cells read row by row. `null` stands for a row that is blank or holds a note ("-", "dry") instead of
@@ -13,6 +13,14 @@ export interface Column<T> {
   readonly noteRows: number;
   /** The argument's name, for messages. */
   readonly argument: string;
+  readonly length: number;
+  /** Present where the values are numbers: the same, with NaN for null. Read it through `numbersOf`. */
+  readonly numbers?: Float64Array;
+}
+
+/** A column of numbers as a loop over very many rows reads it: NaN where there is no value. */
+export function numbersOf(column: Column<number>): Float64Array {
+  return column.numbers ?? Float64Array.from(column.values, (value) => value ?? NaN);
 }
 
 interface ColumnOptions {
@@ -32,22 +40,76 @@ export function columnOf<T>(item: ScalarKind<T>, options: ColumnOptions): Kind<C
     limits: item.limits,
     must: `a column, each row ${item.must}`,
     read(raw, argument) {
-      const cells = columnCells(raw, argument);
-      const values: (T | null)[] = new Array<T | null>(cells.length).fill(null);
-      let noteRows = 0;
-      for (let row = 0; row < cells.length; row++) {
-        const cell = readCell(cells.at(row), () => rowName(argument, row));
-        if (cell === null || (cell === 0 && item.zeroIsBlank)) continue;
-        if (typeof cell === "string" && options.notes === "leave out" && isNote(cell)) {
-          if (row === 0) refuseHeading(cell, cells, argument);
-          noteRows++;
-          continue;
-        }
-        values[row] = readRow(item, cell, argument, row);
-      }
-      return { values, noteRows, argument };
+      const rows = columnRows(raw, argument);
+      const reader = new RowReader(item, options, rows, argument);
+      if (item.asWritten === undefined) return readAny(reader);
+      return readNumbers(reader, item.asWritten) as Column<unknown> as Column<T>;
     },
   };
+}
+
+function readAny<T>(reader: RowReader<T>): Column<T> {
+  const { rows, argument } = reader;
+  const values: (T | null)[] = [];
+  for (let row = 0; row < rows.length; row++) values.push(reader.read(row));
+  return { values, noteRows: reader.noteRows, argument, length: rows.length };
+}
+
+function readNumbers(reader: RowReader<unknown>, { min, max, whole }: NumberRange): Column<number> {
+  const { rows, argument } = reader;
+  const numbers = new Float64Array(rows.length);
+  for (let row = 0; row < rows.length; row++) {
+    const raw = rows[row]![0];
+    numbers[row] =
+      typeof raw === "number" && raw >= min && raw <= max && (!whole || Number.isInteger(raw))
+        ? raw
+        : ((reader.read(row) as number | null) ?? NaN);
+  }
+  return new NumberColumn(numbers, reader.noteRows, argument);
+}
+
+/** Numbers are kept unboxed; the list with nulls is made when someone asks for it. */
+class NumberColumn implements Column<number> {
+  #values: readonly (number | null)[] | undefined;
+  readonly length: number;
+
+  constructor(
+    readonly numbers: Float64Array,
+    readonly noteRows: number,
+    readonly argument: string,
+  ) {
+    this.length = numbers.length;
+  }
+
+  get values(): readonly (number | null)[] {
+    return (this.#values ??= Array.from(this.numbers, (value) => (Number.isNaN(value) ? null : value)));
+  }
+}
+
+/** Reads single rows with all their checks. */
+class RowReader<T> {
+  noteRows = 0;
+
+  constructor(
+    readonly item: ScalarKind<T>,
+    readonly options: ColumnOptions,
+    readonly rows: Rows,
+    readonly argument: string,
+  ) {}
+
+  read(row: number): T | null {
+    const { item, rows, argument } = this;
+    const raw = rows[row]![0];
+    if (raw === null || raw === undefined || raw === "") return null;
+    const cell = readCell(raw, () => rowName(argument, row));
+    if (cell === null || (cell === 0 && item.zeroIsBlank)) return null;
+    if (typeof cell === "string" && this.options.notes === "leave out" && isNote(cell)) {
+      if (row === 0) refuseHeading(cell, rows, argument);
+      this.noteRows++;
+      return null;
+    }
+    return readRow(item, cell, argument, row);
+  }
 }
 
 /** The message of a bad row names the row as counted in the range handed over. */
@@ -72,10 +134,10 @@ function isNote(text: string): boolean {
 /** Marks that farms write where there is no value; any other text on top of numbers is taken for the heading. */
 const NO_VALUE_MARKS = /^(-+|–|—|\?|\.|x|n\/?a|none|no|dry|missing|absent|sold|dead|gone|not tested|not scored)$/i;
 
-function refuseHeading(cell: string, cells: Cells, argument: string): void {
+function refuseHeading(cell: string, rows: Rows, argument: string): void {
   if (NO_VALUE_MARKS.test(cell)) return;
-  for (let row = 1; row < cells.length; row++) {
-    if (typeof cells.at(row) === "number") {
+  for (let row = 1; row < rows.length; row++) {
+    if (typeof rows[row]![0] === "number") {
       throw new DomainError(
         "invalid",
         `${argument} row 1 holds the text "${cell}", which looks like the heading: pass the column without its heading`,
@@ -84,20 +146,18 @@ function refuseHeading(cell: string, cells: Cells, argument: string): void {
   }
 }
 
-/** Cells of one column, or of one row where a host lays the list across. */
-interface Cells {
-  readonly length: number;
-  at(row: number): unknown;
-}
+/** Rows of one cell each. */
+type Rows = readonly (readonly unknown[])[];
 
-function columnCells(raw: unknown, argument: string): Cells {
-  if (!Array.isArray(raw)) return { length: 1, at: () => raw };
+/** One column as handed over, a list laid across, or a lone cell, as rows of one cell. */
+function columnRows(raw: unknown, argument: string): Rows {
+  if (!Array.isArray(raw)) return [[raw]];
   const rows = raw as readonly unknown[];
   const first = rows[0];
   if (!Array.isArray(first)) throw new DomainError("invalid", `${argument} must be a column of cells`);
   const width = first.length;
-  if (rows.length === 1) return { length: width, at: (column) => (first as readonly unknown[])[column] };
-  if (width === 1) return { length: rows.length, at: (row) => (rows[row] as readonly unknown[])[0] };
+  if (rows.length === 1) return (first as readonly unknown[]).map((cell) => [cell]);
+  if (width === 1) return rows as Rows;
   throw new DomainError("invalid", `${argument} must be one column; got ${rows.length} rows by ${width} columns`);
 }
 

@@ -58,7 +58,7 @@ export function readArguments(spec: FunctionSpec, raw: readonly unknown[]): Read
     if (kind.shape !== "column") continue;
     const column = value as Column<unknown>;
     firstColumn ??= column;
-    if (column.values.length !== firstColumn.values.length) throw unequal(firstColumn, column);
+    if (column.length !== firstColumn.length) throw unequal(firstColumn, column);
   }
   return args;
 }
@@ -66,7 +66,7 @@ export function readArguments(spec: FunctionSpec, raw: readonly unknown[]): Read
 function unequal(first: Column<unknown>, other: Column<unknown>): DomainError {
   return new DomainError(
     "invalid",
-    `${other.argument} must have as many rows as ${first.argument} (${first.values.length}); got ${other.values.length}`,
+    `${other.argument} must have as many rows as ${first.argument} (${first.length}); got ${other.length}`,
   );
 }
 

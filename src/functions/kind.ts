@@ -38,4 +38,13 @@ export interface ScalarKind<T> extends Kind<T> {
   /** Reads a cell that is not blank. `where` names the argument, and in a column its row. */
   readCell(cell: Exclude<Cell, null>, where: string): T;
   readonly zeroIsBlank: boolean;
+  /** Numbers that are taken as written, so that a long column reads them without a call. */
+  readonly asWritten?: NumberRange;
+}
+
+/** Numbers from `min` to `max`, both included. */
+export interface NumberRange {
+  readonly min: number;
+  readonly max: number;
+  readonly whole: boolean;
 }

@@ -1,7 +1,7 @@
 import { type DaySerial, FIRST_DAY, isoDate, LAST_DAY } from "../core/shared/days";
 import { DomainError, invalid, unavailable } from "../core/shared/domain-error";
 import { type Cell, looksLikeDate, looksLikeNumber, readCell } from "./cell";
-import type { Limits, ScalarKind } from "./kind";
+import type { Limits, NumberRange, ScalarKind } from "./kind";
 
 interface ScalarOptions<T> {
   readonly name: string;
@@ -9,6 +9,7 @@ interface ScalarOptions<T> {
   readonly limits?: Limits;
   readonly must: string;
   readonly zeroIsBlank?: boolean;
+  readonly asWritten?: NumberRange;
   readCell(cell: Exclude<Cell, null>, where: string): T;
 }
 
@@ -69,6 +70,7 @@ export function number(options: NumberOptions = {}): ScalarKind<number> {
     limits: options,
     must,
     zeroIsBlank: options.zeroIsBlank ?? false,
+    ...numbersAsWritten(options),
     readCell(cell, where) {
       if (typeof cell === "number") {
         if (cell >= min && cell <= max && !(exclusiveMin && cell === min) && (!whole || Number.isInteger(cell)))
@@ -78,6 +80,14 @@ export function number(options: NumberOptions = {}): ScalarKind<number> {
       throw wrongType(cell, where, must);
     },
   });
+}
+
+/** The finite numbers inside the limits; none where a 0 or a limit would have to be cut out of their middle. */
+function numbersAsWritten(options: NumberOptions): { readonly asWritten?: NumberRange } {
+  const { min = -Number.MAX_VALUE, max = Number.MAX_VALUE, whole = false } = options;
+  if (options.exclusiveMin !== true && options.zeroIsBlank !== true) return { asWritten: { min, max, whole } };
+  if (min > 0 && options.exclusiveMin !== true) return { asWritten: { min, max, whole } };
+  return min === 0 ? { asWritten: { min: Number.MIN_VALUE, max, whole } } : {};
 }
 
 function wrongType(cell: string | boolean, where: string, must: string): DomainError {
@@ -114,6 +124,7 @@ export function date(): ScalarKind<DaySerial> {
     limits: { min: FIRST_DAY, max: LAST_DAY, whole: true, reason: "the days a worksheet can show" },
     must,
     zeroIsBlank: true,
+    asWritten: { min: FIRST_DAY, max: LAST_DAY, whole: true },
     readCell(cell, where) {
       if (typeof cell === "number") {
         const serial = Math.floor(cell);
