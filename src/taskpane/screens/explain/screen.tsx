@@ -1,0 +1,32 @@
+import { useCallback, useEffect, useReducer } from "preact/hooks";
+import { registry } from "../../../functions/registry";
+import type { WorkbookPort } from "../../../workbook/port";
+import { type ExplainEvent, type ExplainState, initialState, nextState } from "./model";
+import { ExplainScreen } from "./view";
+
+const specs = new Map(registry.map((spec) => [spec.id, spec]));
+const step = (state: ExplainState, event: ExplainEvent) =>
+  nextState(state, event, (functionId) => specs.get(functionId.toUpperCase()));
+
+/** The screen, fed by the workbook. */
+export function Explain({ port }: { readonly port: WorkbookPort }) {
+  const [state, dispatch] = useReducer(step, initialState);
+  const { awaited: cell } = state;
+
+  useEffect(() => port.watchSelection((selected) => dispatch({ type: "selected", cell: selected })), [port]);
+
+  useEffect(() => {
+    if (!cell) return;
+    port.readCalls(cell).then(
+      (calls) => dispatch({ type: "calls read", cell, calls }),
+      (error: unknown) => dispatch({ type: "read failed", cell, message: messageOf(error) }),
+    );
+  }, [port, cell]);
+
+  const choose = useCallback((index: number) => dispatch({ type: "chose", index }), []);
+  return <ExplainScreen state={state} choose={choose} />;
+}
+
+function messageOf(error: unknown): string {
+  return `The cell could not be read: ${error instanceof Error ? error.message : String(error)}`;
+}
