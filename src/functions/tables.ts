@@ -95,13 +95,14 @@ function readRow(
     const place = places[key];
     const at = `${where} "${column.headings[0]}"`;
     const cell: Cell = place === undefined ? null : readCell(cells[place], () => at);
-    if (cell !== null) row[key] = column.kind.readCell(cell, at);
+    if (cell !== null && !(cell === 0 && column.kind.zeroIsBlank)) row[key] = column.kind.readCell(cell, at);
     else if (column.optional) row[key] = undefined;
     else throw new DomainError("unavailable", `${at} is blank: enter ${column.kind.must}`);
   }
   return row;
 }
 
+/** A host may hand a blank over as 0; a row of nothing else is blank. */
 function isBlank(cell: unknown): boolean {
-  return cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
+  return cell === 0 || cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
 }

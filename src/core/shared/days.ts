@@ -78,3 +78,12 @@ function daysInMonth(year: number, month: number): number {
   const next = month === 12 ? { year: year + 1, month: 1 } : { year, month: month + 1 };
   return serialOf({ ...next, day: 1 }) - serialOf({ year, month, day: 1 });
 }
+
+/** The day so many days on. Refuses a day past the last one a spreadsheet knows. */
+export function addDays(serial: DaySerial, days: number): DaySerial {
+  if (serial + days <= LAST_DAY) return serial + days;
+  throw new DomainError(
+    "invalid",
+    `a date must be at most ${isoDate(LAST_DAY)}; got ${days} days on from ${isoDate(serial)}`,
+  );
+}

@@ -44,7 +44,7 @@ export const SOUND = "none";
 /** A row whose text names no disorder, in columns that are read without refusing it. */
 export const UNKNOWN = "unknown";
 
-const SOUND_WORDS = /^(none|sound|nothing( found)?|no lesions?|healthy|normal|ok|0|(dd|digital dermatitis)[\s-]*m0)$/i;
+export const SOUND_WORDS = /^(none|sound|nothing( found)?|no lesions?|healthy|normal|ok|0|(dd|digital dermatitis)[\s-]*m0)$/i;
 
 /** A number 0 stands for a blank, as hosts hand it over; only text says that a cow was examined and sound. */
 const lesionRow = scalarKind<string>({

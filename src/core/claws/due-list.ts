@@ -1,0 +1,130 @@
+import { type DaySerial, isoDate } from "../shared/days";
+import { DomainError } from "../shared/domain-error";
+import { aftercareJobs, type AftercareJob, type AftercareKind } from "./aftercare";
+import type { RecheckRule } from "./recheck-rules";
+import { treatmentOf } from "./treatment-words";
+
+/** Findings column by column; null where a row is blank. */
+export interface Findings {
+  readonly cows: readonly (string | null)[];
+  /** Codes; null where the cow had no lesion. */
+  readonly lesions: readonly (string | null)[];
+  readonly treatedOn: readonly (DaySerial | null)[];
+  readonly treatments: readonly (string | null)[];
+  readonly closedOn: readonly (DaySerial | null)[];
+}
+
+export interface DueList {
+  /** What is due, the longest overdue first: row of the finding, counted from 0, and what to do by when. */
+  readonly rows: readonly { readonly finding: number; readonly what: string; readonly due: DaySerial }[];
+  /** Open findings that led to a look for aftercare. */
+  readonly open: number;
+  /** Open findings by lesion for which there is no rule. */
+  readonly withoutRule: ReadonlyMap<string, number>;
+  readonly withoutDate: number;
+  readonly withoutCow: number;
+}
+
+/**
+ * What is due up to `daysAhead` days after `today` for findings that are not closed.
+ * Of each kind of work a finding shows the last that has fallen due and those still to come: a later recheck stands
+ * in for a missed one. A bandage or a topical treatment is no longer listed once a later recheck has fallen due, and
+ * a course of pain relief not after its last day.
+ */
+export function dueList(
+  findings: Findings,
+  ruleOf: (code: string) => RecheckRule | undefined,
+  today: DaySerial,
+  daysAhead: number,
+): DueList {
+  const jobsOf = cachedJobs(ruleOf);
+  const found: { finding: number; what: string; due: DaySerial }[] = [];
+  const withoutRule = new Map<string, number>();
+  let [open, withoutDate, withoutCow] = [0, 0, 0];
+  for (let row = 0; row < findings.lesions.length; row++) {
+    const [lesion, treatment] = [findings.lesions[row]!, findings.treatments[row]!];
+    const treatedOn = findings.treatedOn[row]!;
+    if (isClosed(findings, row, today) || (lesion === null && treatment === null)) continue;
+    if (treatedOn === null) withoutDate++;
+    else if (findings.cows[row] === null) withoutCow++;
+    else {
+      open++;
+      const { jobs, hasRule } = jobsOf(lesion, treatment);
+      if (!hasRule) withoutRule.set(lesion!, (withoutRule.get(lesion!) ?? 0) + 1);
+      const age = today - treatedOn;
+      for (const job of jobs)
+        if (isListed(job, jobs, age, age + daysAhead))
+          found.push({ finding: row, what: job.what, due: treatedOn + job.afterDays });
+    }
+  }
+  return { rows: byDueDate(found), open, withoutRule, withoutDate, withoutCow };
+}
+
+/** Refuses days that cannot be: treated or closed after today, closed before treated. */
+function isClosed({ treatedOn, closedOn }: Findings, row: number, today: DaySerial): boolean {
+  const [treated, closed] = [treatedOn[row]!, closedOn[row]!];
+  if (treated !== null && treated > today) throw tooLate("treatedOn", row, treated, `today (${isoDate(today)})`);
+  if (closed === null) return false;
+  if (closed > today) throw tooLate("closedOn", row, closed, `today (${isoDate(today)})`);
+  if (treated !== null && closed < treated)
+    throw new DomainError(
+      "invalid",
+      `closedOn row ${row + 1} must be no earlier than treatedOn (${isoDate(treated)}); got ${isoDate(closed)}`,
+    );
+  return true;
+}
+
+function tooLate(argument: string, row: number, got: DaySerial, limit: string): DomainError {
+  return new DomainError("invalid", `${argument} row ${row + 1} must be no later than ${limit}; got ${isoDate(got)}`);
+}
+
+interface Jobs {
+  readonly jobs: readonly AftercareJob[];
+  /** False for a lesion without a rule. */
+  readonly hasRule: boolean;
+}
+
+/** A herd writes few different treatments: each pair of lesion and treatment is worked out once. */
+function cachedJobs(ruleOf: (code: string) => RecheckRule | undefined) {
+  const known = new Map<string | null, Map<string | null, Jobs>>();
+  return (lesion: string | null, treatment: string | null): Jobs => {
+    let ofLesion = known.get(lesion);
+    if (ofLesion === undefined) known.set(lesion, (ofLesion = new Map<string | null, Jobs>()));
+    let jobs = ofLesion.get(treatment);
+    if (jobs === undefined) {
+      const rule = lesion === null ? undefined : ruleOf(lesion);
+      jobs = {
+        jobs: aftercareJobs(rule, treatmentOf(treatment ?? "")),
+        hasRule: lesion === null || rule !== undefined,
+      };
+      ofLesion.set(treatment, jobs);
+    }
+    return jobs;
+  };
+}
+
+const ENDED_BY_RECHECK: ReadonlySet<AftercareKind> = new Set<AftercareKind>(["bandage", "topical"]);
+
+function isListed(job: AftercareJob, jobs: readonly AftercareJob[], age: number, horizon: number): boolean {
+  if (job.afterDays > horizon) return false;
+  if (job.afterDays >= age) return true;
+  if (job.kind === "pain relief") return false;
+  return !jobs.some(
+    (later) =>
+      later.afterDays > job.afterDays &&
+      later.afterDays <= age &&
+      (later.kind === job.kind || (later.kind === "recheck" && ENDED_BY_RECHECK.has(job.kind))),
+  );
+}
+
+/** Sorted by day, rows of one day in the order of the findings. */
+function byDueDate<Row extends { readonly due: DaySerial }>(rows: readonly Row[]): readonly Row[] {
+  /** Larger than any number of rows; times the last day still a whole number that a double holds exactly. */
+  const STRIDE = 2 ** 28;
+  const keys = new Float64Array(rows.length);
+  for (let index = 0; index < rows.length; index++) keys[index] = rows[index]!.due * STRIDE + index;
+  keys.sort();
+  const sorted = new Array<Row>(rows.length);
+  for (let index = 0; index < rows.length; index++) sorted[index] = rows[keys[index]! % STRIDE]!;
+  return sorted;
+}
