@@ -1,0 +1,104 @@
+import { WorkbookFileError } from "./file-error";
+import type { DefinedNameModel, SheetModel, TableModel, WorkbookModel } from "./model";
+import { openPackage, partText, type Relationship, relationshipsOf, type WorkbookPackage } from "./package";
+import { colourReader } from "./read/colours";
+import { readSheet, type SheetContext } from "./read/sheet";
+import { readSharedStrings } from "./read/strings";
+import { readStyles } from "./read/styles";
+import { readTable } from "./read/tables";
+import { formulaForms } from "./stored-formula";
+import { attribute, childrenOf, descend, flag, numberAttribute, parsePart, textOf, type XmlElement } from "./xml";
+
+/**
+ * Reads a workbook from the bytes of an .xlsx file. `ids` are the ids of the worksheet functions, by which their
+ * stored names are told apart. Throws WorkbookFileError where the bytes are no workbook.
+ */
+export function readWorkbook(bytes: Uint8Array, ids: readonly string[]): WorkbookModel {
+  const file = openPackage(bytes);
+  const root = partRoot(file, file.workbookPath);
+  const related = relationshipsOf(file.parts, file.workbookPath);
+  const part = (kind: string): XmlElement | undefined => {
+    const path = related.find((relationship) => relationship.kind === kind)?.target;
+    return path === undefined || file.parts[path] === undefined ? undefined : partRoot(file, path);
+  };
+  const colour = colourReader(part("theme"));
+  const styles = readStyles(part("styles"), colour);
+  const forms = formulaForms(ids);
+  const context: SheetContext = {
+    strings: readSharedStrings(part("sharedStrings")),
+    styles,
+    colour,
+    typed: forms.typed,
+  };
+  const elements = worksheetElements(root, related);
+  return {
+    sheets: elements.map(({ element, path }) => readWorksheet(file, element, path, context)),
+    names: readNames(root, elements, context),
+    styles: styles.cells,
+    activeSheet: activeSheet(root, elements),
+    from1904: flag(descend(root, "workbookPr"), "date1904"),
+  };
+}
+
+/** A sheet of cells as the workbook part lists it; `position` counts chart sheets too. */
+export interface WorksheetEntry {
+  readonly element: XmlElement;
+  readonly path: string;
+  readonly position: number;
+}
+
+export function worksheetElements(root: XmlElement, related: readonly Relationship[]): WorksheetEntry[] {
+  return childrenOf(descend(root, "sheets"), "sheet").flatMap((element, position) => {
+    const target = related.find(({ id }) => id === relationshipId(element));
+    return target?.kind === "worksheet" ? [{ element, path: target.target, position }] : [];
+  });
+}
+
+/** The id has the relationships' namespace prefix, which files are free to choose. */
+function relationshipId(element: XmlElement): string | undefined {
+  return Object.entries(element.attributes).find(([name]) => name.endsWith(":id"))?.[1];
+}
+
+function partRoot({ parts }: WorkbookPackage, path: string): XmlElement {
+  return parsePart(partText(parts, path), path);
+}
+
+function readWorksheet(file: WorkbookPackage, element: XmlElement, path: string, context: SheetContext): SheetModel {
+  const state = attribute(element, "state");
+  const tables = relationshipsOf(file.parts, path)
+    .filter(({ kind }) => kind === "table")
+    .map(({ target }) => readTable(partRoot(file, target), context.typed))
+    .filter((table): table is TableModel => table !== undefined);
+  return {
+    name: attribute(element, "name") ?? "",
+    state: state === "hidden" || state === "veryHidden" ? state : "visible",
+    tables,
+    ...readSheet(partText(file.parts, path), path, context),
+  };
+}
+
+function readNames(root: XmlElement, sheets: readonly WorksheetEntry[], { typed }: SheetContext): DefinedNameModel[] {
+  return childrenOf(descend(root, "definedNames"), "definedName").flatMap((element): DefinedNameModel[] => {
+    const name = attribute(element, "name") ?? "";
+    const position = numberAttribute(element, "localSheetId");
+    const sheet = position === undefined ? -1 : sheets.findIndex((entry) => entry.position === position);
+    if (name === "" || (position !== undefined && sheet < 0)) return [];
+    return [
+      {
+        name,
+        formula: typed(textOf(element)),
+        hidden: flag(element, "hidden"),
+        ...(position === undefined ? {} : { sheet }),
+      },
+    ];
+  });
+}
+
+function activeSheet(root: XmlElement, sheets: readonly WorksheetEntry[]): number {
+  if (sheets.length === 0) throw new WorkbookFileError("the workbook has no worksheet");
+  const position = numberAttribute(descend(root, "bookViews", "workbookView"), "activeTab") ?? 0;
+  return Math.max(
+    0,
+    sheets.findIndex((entry) => entry.position === position),
+  );
+}

@@ -1,0 +1,111 @@
+import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
+import { cellAddress, parseAreas } from "../address";
+import type { Area, CellModel, ColumnModel, SheetModel } from "../model";
+import { childrenOf, descend, flag, numberAttribute, attribute, parsePart, type XmlElement } from "../xml";
+import { readCells, type StoredCell } from "./cells";
+import { colourOf, type ColourReader } from "./colours";
+import { readConditionalFormats } from "./conditional-formats";
+import type { Styles } from "./styles";
+import { readValidations } from "./validations";
+
+/** What reading a sheet needs of the rest of the workbook. */
+export interface SheetContext {
+  readonly strings: readonly string[];
+  readonly styles: Styles;
+  readonly colour: ColourReader;
+  /** Spells a stored formula as typed. */
+  typed(formula: string): string;
+}
+
+type SheetParts = Omit<SheetModel, "name" | "state" | "tables">;
+
+export function readSheet(xml: string, path: string, context: SheetContext): SheetParts {
+  const { shell, sheetData } = splitSheet(xml);
+  const root = parsePart(shell, path);
+  const { cells, rows } = readCells(sheetData, context.strings, path);
+  const view = descend(root, "sheetViews", "sheetView");
+  const format = descend(root, "sheetFormatPr");
+  const defaultColumnWidth = numberAttribute(format, "defaultColWidth") ?? numberAttribute(format, "baseColWidth");
+  const defaultRowHeight = numberAttribute(format, "defaultRowHeight");
+  const tabColour = colourOf(descend(root, "sheetPr"), context.colour, "tabColor");
+  const zoom = numberAttribute(view, "zoomScale");
+  return {
+    cells: typedCells(cells, context),
+    rows,
+    columns: childrenOf(descend(root, "cols"), "col").map(readColumn),
+    merges: childrenOf(descend(root, "mergeCells"), "mergeCell").flatMap((merge) =>
+      parseAreas(attribute(merge, "ref") ?? ""),
+    ),
+    validations: readValidations(root, context.typed),
+    conditionalFormats: readConditionalFormats(root, context),
+    showGridLines: flag(view, "showGridLines", true),
+    ...readFrozen(view),
+    ...(defaultColumnWidth === undefined ? {} : { defaultColumnWidth }),
+    ...(defaultRowHeight === undefined ? {} : { defaultRowHeight }),
+    ...(tabColour === undefined ? {} : { tabColour }),
+    ...(zoom === undefined ? {} : { zoom }),
+  };
+}
+
+/** A sheet without its cells, and its cells. */
+export function splitSheet(xml: string): { readonly shell: string; readonly sheetData: string } {
+  const open = /<(?:[\w.-]+:)?sheetData\b[^>]*>/.exec(xml);
+  if (open === null || open[0].endsWith("/>")) return { shell: xml, sheetData: "" };
+  const close = /<\/(?:[\w.-]+:)?sheetData\s*>/.exec(xml.slice(open.index));
+  const end = close === null ? xml.length : open.index + close.index + close[0].length;
+  return { shell: xml.slice(0, open.index) + xml.slice(end), sheetData: xml.slice(open.index, end) };
+}
+
+function typedCells(stored: readonly StoredCell[], { typed }: SheetContext): CellModel[] {
+  const masters = new Map<number, string>();
+  const areas: { readonly anchor: StoredCell; readonly area: Area }[] = [];
+  for (const cell of stored) {
+    if (cell.shared !== undefined && cell.formula !== undefined)
+      masters.set(cell.shared, translateFormulaToR1C1(cell.formula, cellAddress(cell.row, cell.column)));
+    if (cell.array !== undefined) areas.push({ anchor: cell, area: cell.array.area });
+  }
+  return stored.map((cell): CellModel => {
+    const { row, column, value, style, array } = cell;
+    const formula = cell.formula ?? sharedFormula(cell, masters);
+    const spilled =
+      formula === undefined &&
+      value !== null &&
+      areas.some(({ anchor, area }) => anchor !== cell && contains(area, row, column));
+    return {
+      row,
+      column,
+      value,
+      style,
+      ...(formula === undefined ? {} : { formula: typed(formula) }),
+      ...(array === undefined ? {} : { array }),
+      ...(spilled ? { spilled } : {}),
+    };
+  });
+}
+
+function sharedFormula({ row, column, shared }: StoredCell, masters: ReadonlyMap<number, string>): string | undefined {
+  const master = shared === undefined ? undefined : masters.get(shared);
+  return master === undefined ? undefined : translateFormulaToA1(master, cellAddress(row, column));
+}
+
+function contains({ firstRow, firstColumn, lastRow, lastColumn }: Area, row: number, column: number): boolean {
+  return row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
+}
+
+function readColumn(column: XmlElement): ColumnModel {
+  const width = numberAttribute(column, "width");
+  return {
+    first: (numberAttribute(column, "min") ?? 1) - 1,
+    last: (numberAttribute(column, "max") ?? 1) - 1,
+    hidden: flag(column, "hidden"),
+    style: numberAttribute(column, "style") ?? 0,
+    ...(width === undefined ? {} : { width }),
+  };
+}
+
+function readFrozen(view: XmlElement | undefined): Pick<SheetModel, "frozen"> {
+  const pane = descend(view, "pane");
+  const state = attribute(pane, "state");
+  if (state !== "frozen" && state !== "frozenSplit") return {};
+  return { frozen: { rows: numberAttribute(pane, "ySplit") ?? 0, columns: numberAttribute(pane, "xSplit") ?? 0 } };
+}
