@@ -42,12 +42,18 @@ function bundle(name, mode, entry, path) {
   };
 }
 
-/** What Excel loads. Two scripts, so that the functions answer before the pane's code is read. */
+/**
+ * What Excel loads. Two scripts, so that the functions answer before the pane's code is read; the pane takes from the
+ * first what both need.
+ */
 const excel = {
   ...bundle(
     "excel",
     "production",
-    { functions: "./src/entries/functions.ts", taskpane: "./src/entries/taskpane.tsx" },
+    {
+      functions: "./src/entries/functions.ts",
+      taskpane: { import: "./src/entries/taskpane.tsx", dependOn: "functions" },
+    },
     "dist",
   ),
   devtool: false,
