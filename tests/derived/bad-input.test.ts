@@ -149,7 +149,7 @@ describe.each(specs)("HERD.%s, columns", (_, spec) => {
     }
   });
 
-  test.each(columns)("%s: a column of another length is refused", (name, index) => {
+  test.each(columns)("%s: a column of another length is refused", (_name, index) => {
     if (columns.length < 2) return;
     const column = base(spec)[index] as unknown[];
     const { message } = refusal(spec, replaced(base(spec), index, [...column, ...column]));
