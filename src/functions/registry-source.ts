@@ -5,7 +5,14 @@ export interface SpecFile {
 }
 
 /** Files of an area folder that hold no spec. */
-export const HELPER_FILES = new Set(["kinds", "kinds-of-care"]);
+export const HELPER_FILES = new Set([
+  "kinds",
+  "kinds-of-care",
+  "kinds-of-findings",
+  "limit-specs",
+  "kinds-of-scores",
+  "kinds-of-loss",
+]);
 
 /** Specs of this area are made by a function that is handed all other specs. */
 const CATALOGUE_AREA = "about";

@@ -1,5 +1,18 @@
 // Written by `npm run generate` from the files of this folder. Do not edit.
+import { cellCount } from "./cells/cell-count";
+import { cellHerdCost } from "./cells/cell-herd-cost";
+import { cellHerdLoss } from "./cells/cell-herd-loss";
+import { cellLoss } from "./cells/cell-loss";
+import { cellMean } from "./cells/cell-mean";
 import { cellScore } from "./cells/cell-score";
+import { tankEstimate } from "./cells/tank-estimate";
+import { cowDays } from "./claws/cow-days";
+import { lesionGroup } from "./claws/lesion-group";
+import { lesionName } from "./claws/lesion-name";
+import { lesionNewcase } from "./claws/lesion-newcase";
+import { lesionParent } from "./claws/lesion-parent";
+import { lesionRate } from "./claws/lesion-rate";
+import { lesionStage } from "./claws/lesion-stage";
 import { recheckBandageOff } from "./claws/recheck-bandage-off";
 import { recheckBlockOff } from "./claws/recheck-block-off";
 import { recheckDate } from "./claws/recheck-date";
@@ -11,7 +24,20 @@ import { withdrawalClear } from "./claws/withdrawal-clear";
 import type { FunctionSpec } from "./define";
 
 const described: readonly FunctionSpec[] = [
+  cellCount,
+  cellHerdCost,
+  cellHerdLoss,
+  cellLoss,
+  cellMean,
   cellScore,
+  tankEstimate,
+  cowDays,
+  lesionGroup,
+  lesionName,
+  lesionNewcase,
+  lesionParent,
+  lesionRate,
+  lesionStage,
   recheckBandageOff,
   recheckBlockOff,
   recheckDate,

@@ -1,7 +1,8 @@
 import { scoreOfCount } from "../../core/cells/score";
 import { aliShook1980 } from "../../core/reference/ali-shook-1980";
-import { defineFunction, required, withDefault } from "../define";
-import { cellCount, countUnit, inThousands } from "./kinds";
+import { defineFunction, required } from "../define";
+import { figure } from "../figure";
+import { cappedIn, cellCount, inThousands, remarkOnCapped, unitParameter } from "./kinds";
 
 export const cellScore = defineFunction({
   id: "CELL.SCORE",
@@ -9,7 +10,7 @@ export const cellScore = defineFunction({
   summary: "Somatic cell score of a cell count: one step up is twice the count.",
   parameters: {
     count: required(cellCount, "Cell count of the milk test"),
-    unit: withDefault(countUnit, "How the count is written", "thousand", '"thousand" (thousand cells/mL)'),
+    unit: unitParameter,
   },
   result: { shape: "scalar", type: "number", unit: "score", format: "0.0" },
   sources: [aliShook1980],
@@ -25,12 +26,16 @@ export const cellScore = defineFunction({
     },
     { arguments: [150], result: 3.585, decimals: 3, origin: "hand", where: "log2(1.5) + 3 = 0.58496 + 3" },
   ],
-  compute: ({ count, unit }) => scoreOfCount(inThousands(count, unit, "count")),
+  compute({ count, unit }, remarks) {
+    const thousand = inThousands(count, unit, "count");
+    remarkOnCapped(cappedIn([thousand]), remarks);
+    return scoreOfCount(thousand);
+  },
   steps({ count, unit }, score) {
     const thousand = inThousands(count, unit, "count");
     return [
       { label: "Count", working: `${count} ${unit}`, value: `${thousand} thousand cells/mL` },
-      { label: "Score", working: `log2(${thousand} / 100) + 3`, value: String(score) },
+      { label: "Score", working: `log2(${thousand} / 100) + 3`, value: figure(score as number, 4) },
     ];
   },
 });
