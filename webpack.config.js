@@ -60,10 +60,19 @@ const excel = {
   performance: { hints: false },
 };
 
-/** The trial page: a spreadsheet grid with the pane beside it. Left unminified, which saves a minute a build. */
+/**
+ * The trial page with its spreadsheet grid, and the pane in a frame beside it. Left unminified, which saves a minute a
+ * build; the libraries inside still run as in production, which is twice as fast.
+ */
 const trial = {
-  ...bundle("trial", "development", { trial: "./src/entries/trial.tsx" }, ".cache/trial"),
-  devtool: "cheap-module-source-map",
+  ...bundle(
+    "trial",
+    "development",
+    { trial: "./src/entries/trial.tsx", "trial-pane": "./src/entries/trial-pane.tsx" },
+    ".cache/trial",
+  ),
+  devtool: false,
+  optimization: { nodeEnv: "production" },
   performance: { hints: false },
 };
 

@@ -41,6 +41,11 @@ export function counted(count: number, word: string): string {
   return `${plainNumber(count)} ${word}${count === 1 ? "" : "s"}`;
 }
 
+/** The first letter of a line as a capital. */
+export function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 function groupThousands(whole: string): string {
   return whole.replace(/^(-?)(\d+)$/, (_, sign: string, digits: string) => {
     return sign + digits.replace(/\B(?=(\d{3})+$)/g, ",");

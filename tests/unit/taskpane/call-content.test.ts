@@ -49,7 +49,7 @@ describe("a call with one value", () => {
     expect(content.sources).toEqual([
       {
         name: "Common practice",
-        citation: "Common practice, no source: two weeks",
+        citation: "Two weeks",
         standing: "common practice, no source",
       },
     ]);

@@ -4,7 +4,7 @@ import type { CellValue } from "../../../functions/cell";
 import type { FunctionSpec, Result, ResultColumn, ResultValue, Step } from "../../../functions/define";
 import { type Explanation, explain } from "../../../functions/evaluate";
 import type { FunctionCall, SelectedCell } from "../../../workbook/port";
-import { counted, plainNumber, valueText } from "../../format";
+import { capitalised, counted, plainNumber, valueText } from "../../format";
 import { describeInputs, type Input } from "./inputs";
 
 /** How a call ended. */
@@ -134,6 +134,11 @@ function unitOf(value: CellValue, unit: string | undefined): { readonly unit?: s
   return unit === undefined || typeof value !== "number" ? {} : { unit };
 }
 
+/** The standing is shown beside the name; a citation need not say it again. */
 function sourceText({ name, citation, standing }: Source): SourceText {
-  return { name, citation, standing: STANDINGS[standing] };
+  return {
+    name,
+    citation: capitalised(citation.replace(/^Common practice, no source: /, "")),
+    standing: STANDINGS[standing],
+  };
 }

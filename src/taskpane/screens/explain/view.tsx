@@ -3,6 +3,7 @@ import type { FunctionCall, SelectedCell } from "../../../workbook/port";
 import type { CallContent, Outcome } from "./call-content";
 import type { Input } from "./inputs";
 import { announcement, type Content, type ExplainState } from "./model";
+import { capitalised } from "../../format";
 import { Note, Section, TextList } from "../../parts/blocks";
 
 interface ExplainProps {
@@ -137,7 +138,7 @@ function CallView({ call }: { readonly call: CallContent }) {
           <ol class="steps">
             {call.steps.map(({ label, working, value }, index) => (
               <li key={index}>
-                <span class="label">{label}</span>
+                <span class="label">{capitalised(label)}</span>
                 <span class="working">{working}</span>
                 <span class="value">
                   <span aria-hidden="true">= </span>
@@ -156,8 +157,8 @@ function CallView({ call }: { readonly call: CallContent }) {
       {call.sources.length > 0 && (
         <Section title="Sources">
           <ul class="sources">
-            {call.sources.map(({ name, citation, standing }) => (
-              <li key={name}>
+            {call.sources.map(({ name, citation, standing }, index) => (
+              <li key={index}>
                 <span class="label">{name}</span> <span class="standing">{standing}</span>
                 <p>{citation}</p>
               </li>
