@@ -5,6 +5,7 @@ import { cellHerdLoss } from "./cells/cell-herd-loss";
 import { cellLoss } from "./cells/cell-loss";
 import { cellMean } from "./cells/cell-mean";
 import { cellScore } from "./cells/cell-score";
+import { cellSummary } from "./cells/cell-summary";
 import { tankEstimate } from "./cells/tank-estimate";
 import { cowDays } from "./claws/cow-days";
 import { lesionGroup } from "./claws/lesion-group";
@@ -12,7 +13,11 @@ import { lesionName } from "./claws/lesion-name";
 import { lesionNewcase } from "./claws/lesion-newcase";
 import { lesionParent } from "./claws/lesion-parent";
 import { lesionRate } from "./claws/lesion-rate";
+import { lesionShare } from "./claws/lesion-share";
 import { lesionStage } from "./claws/lesion-stage";
+import { lesionTable } from "./claws/lesion-table";
+import { rateHigh } from "./claws/rate-high";
+import { rateLow } from "./claws/rate-low";
 import { recheckBandageOff } from "./claws/recheck-bandage-off";
 import { recheckBlockOff } from "./claws/recheck-block-off";
 import { recheckDate } from "./claws/recheck-date";
@@ -20,6 +25,8 @@ import { recheckList } from "./claws/recheck-list";
 import { recheckPainRelief } from "./claws/recheck-pain-relief";
 import { recheckPlan } from "./claws/recheck-plan";
 import { recheckStatus } from "./claws/recheck-status";
+import { shareHigh } from "./claws/share-high";
+import { shareLow } from "./claws/share-low";
 import { withdrawalClear } from "./claws/withdrawal-clear";
 import type { FunctionSpec } from "./define";
 
@@ -30,6 +37,7 @@ const described: readonly FunctionSpec[] = [
   cellLoss,
   cellMean,
   cellScore,
+  cellSummary,
   tankEstimate,
   cowDays,
   lesionGroup,
@@ -37,7 +45,11 @@ const described: readonly FunctionSpec[] = [
   lesionNewcase,
   lesionParent,
   lesionRate,
+  lesionShare,
   lesionStage,
+  lesionTable,
+  rateHigh,
+  rateLow,
   recheckBandageOff,
   recheckBlockOff,
   recheckDate,
@@ -45,6 +57,8 @@ const described: readonly FunctionSpec[] = [
   recheckPainRelief,
   recheckPlan,
   recheckStatus,
+  shareHigh,
+  shareLow,
   withdrawalClear,
 ];
 

@@ -128,7 +128,7 @@ export function withoutLactation({ unknown, unknownRows }: HerdDoublings, argume
 }
 
 /** Days from which on dry cows matter: a cow is in milk for about so many days a year. */
-const DAYS_IN_MILK_A_YEAR = 305;
+export const DAYS_IN_MILK_A_YEAR = 305;
 
 export function remarkOnHerd(herd: HerdDoublings, days: number, remarks: Remarks): void {
   if (herd.withoutCount > 0) remarks.add(`${counted(herd.withoutCount, "row")} left out: no count`);
