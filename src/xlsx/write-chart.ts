@@ -1,0 +1,55 @@
+import type { Worksheet } from "@cj-tech-master/excelts";
+import type { NewChart, NewSeries } from "./write-model";
+
+const INK = "404040";
+const GRID = "D9D9D9";
+/** Hundredths of a point. */
+const TEXT_SIZE = 900;
+const TITLE_SIZE = 1200;
+
+/** Adds a native chart that draws cells of the workbook. */
+export function addChart(worksheet: Worksheet, chart: NewChart): void {
+  const { type, title, over, categories, categoryFormat, valueTitle, valueFormat, series } = chart;
+  const text = { size: TEXT_SIZE, color: { srgb: INK } };
+  worksheet.addChart(
+    {
+      type: type === "lines" ? "line" : "bar",
+      ...(type === "lines" ? { grouping: "standard", showMarker: true } : { barDir: "col", gapWidth: 60 }),
+      ...(type === "stacked columns" ? { grouping: "stacked", overlap: 100 } : {}),
+      title: {
+        paragraphs: [{ runs: [{ text: title, properties: { size: TITLE_SIZE, bold: true, color: { srgb: INK } } }] }],
+      },
+      showLegend: series.length > 1,
+      legendPosition: "b",
+      displayBlanksAs: "gap",
+      categoryAxis: {
+        txPr: text,
+        majorTickMark: "out",
+        ...(categoryFormat === undefined ? {} : { numFmt: categoryFormat }),
+      },
+      valueAxis: {
+        title: valueTitle,
+        min: 0,
+        majorGridlines: true,
+        majorGridlinesStyle: { border: GRID, borderWidth: 0.75 },
+        txPr: text,
+        ...(valueFormat === undefined ? {} : { numFmt: valueFormat }),
+      },
+      series: series.map((one) => seriesOf(one, type, categories)),
+    } as never,
+    over,
+  );
+}
+
+function seriesOf({ name, values, colour, dashed }: NewSeries, type: NewChart["type"], categories: string) {
+  const base = { name: { formula: name }, categories, values };
+  const plain = colour.slice(1);
+  if (type !== "lines") return { ...base, fill: plain };
+  return {
+    ...base,
+    line: plain,
+    lineWidth: 2,
+    ...(dashed === true ? { lineDash: "dash" } : {}),
+    marker: { symbol: dashed === true ? "diamond" : "circle", size: 5, fill: plain, border: plain },
+  };
+}
