@@ -23,7 +23,7 @@ export const layers: readonly Layer[] = [
   { folder: "workbook/grid", mayImport: ["workbook", "core/shared", "engine"], packages: [univer] },
   { folder: "workbook/file", mayImport: ["workbook", "core/shared", "xlsx"], packages: [] },
   { folder: "workbook/memory", mayImport: ["workbook", "core/shared"], packages: [] },
-  { folder: "workbook", mayImport: ["core/shared"], packages: [/^zod(\/mini)?$/] },
+  { folder: "workbook", mayImport: ["core/shared"], packages: [/^zod(\/mini)?$/, /^@borgar\/fx/] },
   { folder: "herd", mayImport: ["core", "workbook"], packages: [/^zod(\/mini)?$/] },
   { folder: "xlsx", mayImport: [], packages: [/^@cj-tech-master\/excelts/, "fflate", /^@borgar\/fx/] },
   { folder: "engine", mayImport: ["functions", "core/shared", "xlsx"], packages: [univer, /^@borgar\/fx/, "rxjs"] },

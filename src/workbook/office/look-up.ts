@@ -10,7 +10,7 @@ import {
   type ReferenceIdentifier,
 } from "@borgar/fx";
 import type { PlainArgument, PlainCell } from "../port";
-import type { ArgumentNode } from "./calls";
+import type { ArgumentNode } from "../written-calls";
 import { lookUpTable } from "./table-reference";
 
 /** What an argument is, once Excel has answered: a value that the formula holds, or a range to be read. */

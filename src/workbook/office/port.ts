@@ -1,5 +1,5 @@
 import type { FunctionCall, SelectedCell, Unwatch, WorkbookPort } from "../port";
-import { type WrittenCall, writtenCalls } from "./calls";
+import { type WrittenCall, writtenCalls } from "../written-calls";
 import { type ReadArgument, readArguments } from "./read-arguments";
 import { watchSelection, WHEN_EDITED } from "./selection";
 

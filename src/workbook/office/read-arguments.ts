@@ -1,5 +1,5 @@
 import type { PlainArgument, PlainCell } from "../port";
-import type { ArgumentNode } from "./calls";
+import type { ArgumentNode } from "../written-calls";
 import { type Found, type Home, lookUp } from "./look-up";
 
 /** An argument as the function was handed it; undefined where only Excel itself knows it. */
