@@ -3,6 +3,7 @@ import { day, isoDate } from "../../core/shared/days";
 import { invalid } from "../../core/shared/domain-error";
 import { definition } from "../../core/shared/source";
 import { defineFunction, required } from "../define";
+import { figure } from "../figure";
 import { number, scalarKind } from "../scalars";
 import { dateAndTime } from "./kinds-of-care";
 
@@ -78,7 +79,7 @@ export const withdrawalClear = defineFunction({
       working: Number.isInteger(lastDose) ? "no time of day: the end of the day" : "the time of day given",
       value: isoDate(Math.floor(lastDose)),
     },
-    { label: "Period", working: `${hours} hours / 24`, value: `${hours / HOURS_PER_DAY} days` },
+    { label: "Period", working: `${hours} hours / 24`, value: `${figure(hours / HOURS_PER_DAY)} days` },
     { label: "First whole day after it", working: "rounded up to a whole day", value: isoDate(result as number) },
   ],
 });
