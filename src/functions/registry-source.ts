@@ -8,6 +8,7 @@ export interface SpecFile {
 export const HELPER_FILES = new Set([
   "kinds",
   "kinds-of-care",
+  "kinds-of-trimming",
   "kinds-of-findings",
   "limit-specs",
   "kinds-of-scores",
