@@ -26,9 +26,10 @@ export function numbersOf(column: Column<number>): Float64Array {
 interface ColumnOptions {
   /**
    * What to do with text that is no value of the kind: "leave out" for numbers and dates (a note such as "dry"),
-   * "refuse" where every text is meant as a value (lesion codes, words).
+   * "leave out words" where text with a digit in it is meant as a value (a score "2b"), "refuse" where every text is
+   * meant as a value (lesion codes, words).
    */
-  readonly notes: "leave out" | "refuse";
+  readonly notes: "leave out" | "leave out words" | "refuse";
 }
 
 /** A column kind made of a scalar kind. */
@@ -103,8 +104,10 @@ class RowReader<T> {
     if (raw === null || raw === undefined || raw === "") return null;
     const cell = readCell(raw, () => rowName(argument, row));
     if (cell === null || (cell === 0 && item.zeroIsBlank)) return null;
-    if (typeof cell === "string" && this.options.notes === "leave out" && isNote(cell)) {
-      if (row === 0) refuseHeading(cell, rows, argument);
+    const note = typeof cell === "string" && isNote(cell, this.options.notes);
+    if (typeof cell === "string" && row === 0 && (note || (item.asWritten !== undefined && isWord(cell))))
+      refuseHeading(cell, rows, argument);
+    if (note) {
       this.noteRows++;
       return null;
     }
@@ -127,7 +130,12 @@ export function rowName(argument: string, row: number): string {
   return `${argument} row ${row + 1}`;
 }
 
-function isNote(text: string): boolean {
+function isNote(text: string, notes: ColumnOptions["notes"]): boolean {
+  if (notes === "refuse" || (notes === "leave out words" && /\d/.test(text))) return false;
+  return isWord(text);
+}
+
+function isWord(text: string): boolean {
   return !looksLikeNumber(text) && !looksLikeDate(text);
 }
 

@@ -13,6 +13,7 @@ export const HELPER_FILES = new Set([
   "limit-specs",
   "kinds-of-scores",
   "kinds-of-loss",
+  "kinds-of-tests",
 ]);
 
 /** Specs of this area are made by a function that is handed all other specs. */

@@ -1,10 +1,11 @@
 import { disorderOf, disorders, nearestCodes } from "../../core/claws/disorder-key";
-import { type LesionSelection, lesionSelectionOf } from "../../core/claws/lesion-selection";
-import { invalid, shown, unavailable } from "../../core/shared/domain-error";
+import { SOUND, UNKNOWN } from "../../core/claws/findings";
+import { groupWords, type LesionSelection, lesionSelectionOf } from "../../core/claws/lesion-selection";
+import { DomainError, invalid, shown, unavailable } from "../../core/shared/domain-error";
 import { columnOf } from "../columns";
 import { choice, date, scalarKind } from "../scalars";
 
-const LESION = "a code or name of the claw disorder key";
+const LESION = "a code or name of the claw disorder key, such as SU";
 
 /** A disorder of the claw, by code or name; handed on as its code. An unknown one gives #N/A with the nearest codes. */
 export const lesionCode = scalarKind<string>({
@@ -14,7 +15,7 @@ export const lesionCode = scalarKind<string>({
   readCell(cell, where) {
     if (typeof cell === "boolean") throw invalid(where, LESION, cell);
     const disorder = disorderOf(String(cell));
-    if (disorder === undefined) throw unavailable(unknownLesion(where, String(cell)));
+    if (disorder === undefined) throw unavailable(unknownLesion(where, this.must, String(cell)));
     return disorder.code;
   },
 });
@@ -22,29 +23,27 @@ export const lesionCode = scalarKind<string>({
 /** A disorder, a parent with all its forms, a group of disorders, or all. */
 export const lesionSelection = scalarKind<LesionSelection>({
   name: "lesion, group or all",
-  limits: { choices: ["all", "horn", "infectious", "shape", "other", ...disorders.map(({ code }) => code)] },
-  must: `${LESION}, or "horn", "infectious", "shape", "other" or "all"`,
+  limits: { choices: [...groupWords, ...disorders.map(({ code }) => code)] },
+  must: `${LESION}, or one of ${groupWords.join(", ")}`,
   readCell(cell, where) {
     if (typeof cell === "boolean") throw invalid(where, this.must, cell);
     const selection = lesionSelectionOf(String(cell));
-    if (selection === undefined) throw unavailable(unknownLesion(where, String(cell)));
+    if (selection === undefined) throw unavailable(unknownLesion(where, this.must, String(cell)));
     return selection;
   },
 });
 
-function unknownLesion(where: string, text: string): string {
+function unknownLesion(where: string, must: string, text: string): string {
   const near = nearestCodes(text);
   const hint =
     near.length === 0 ? "" : `: nearest known ${near.length === 1 ? "code is" : "codes are"} ${near.join(", ")}`;
-  return `${where} must be ${LESION}; got ${shown(text)}${hint}`;
+  return `${where} must be ${must}; got ${shown(text)}${hint}`;
 }
 
-/** A row of a cow that was examined and had no lesion. */
-export const SOUND = "none";
-/** A row whose text names no disorder, in columns that are read without refusing it. */
-export const UNKNOWN = "unknown";
+export { SOUND, UNKNOWN } from "../../core/claws/findings";
 
-export const SOUND_WORDS = /^(none|sound|nothing( found)?|no lesions?|healthy|normal|ok|0|(dd|digital dermatitis)[\s-]*m0)$/i;
+export const SOUND_WORDS =
+  /^(none|sound|nothing( found)?|no lesions?|healthy|normal|ok|0|(dd|digital dermatitis)[\s-]*m0)$/i;
 
 /** A number 0 stands for a blank, as hosts hand it over; only text says that a cow was examined and sound. */
 const lesionRow = scalarKind<string>({
@@ -55,7 +54,7 @@ const lesionRow = scalarKind<string>({
   readCell(cell, where) {
     if (typeof cell === "boolean") throw invalid(where, this.must, cell);
     const code = lesionOfRow(String(cell));
-    if (code === UNKNOWN) throw invalid(where, this.must, cell);
+    if (code === UNKNOWN) throw new DomainError("invalid", unknownLesion(where, this.must, String(cell)));
     return code;
   },
 });

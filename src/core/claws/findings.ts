@@ -1,0 +1,46 @@
+/** A row of a cow that was examined and had no lesion. */
+export const SOUND = "none";
+/** A row whose text names no disorder, where such rows are counted instead of refused. */
+export const UNKNOWN = "unknown";
+
+/** The findings of a herd, column by column and equally long; null, or NaN for a day, where a row has none. */
+export interface Findings {
+  readonly cows: readonly (string | null)[];
+  readonly feet: readonly (string | null)[];
+  /** Codes of the claw disorder key, SOUND or UNKNOWN. */
+  readonly lesions: readonly (string | null)[];
+  readonly dates: ArrayLike<number>;
+}
+
+/** What the rows of a sheet of findings held. */
+export interface RowTally {
+  /** Rows of a lesion with cow and day. */
+  readonly used: number;
+  readonly sound: number;
+  readonly withoutLesion: number;
+  readonly withoutCow: number;
+  readonly withoutDate: number;
+  readonly unknownLesion: number;
+  /** Of the rows used, those that name no foot. */
+  readonly withoutFoot: number;
+}
+
+/** Numbers cows from 0 in the order in which they are met. Capitals do not make another cow. */
+export class CowNumbers {
+  readonly names: string[] = [];
+  readonly #asWritten = new Map<string, number>();
+  readonly #folded = new Map<string, number>();
+
+  of(name: string): number {
+    const known = this.#asWritten.get(name);
+    if (known !== undefined) return known;
+    const folded = name.toLowerCase();
+    let number = this.#folded.get(folded);
+    if (number === undefined) {
+      number = this.names.push(name) - 1;
+      this.#folded.set(folded, number);
+    }
+    this.#asWritten.set(name, number);
+    return number;
+  }
+}
