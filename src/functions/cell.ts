@@ -37,6 +37,14 @@ export function readCell(raw: unknown, where: () => string): Cell {
   }
 }
 
+/** Whether a raw cell is blank. Hosts may hand a blank over as 0, and as an object around an empty value. */
+export function isBlankCell(raw: unknown, zeroIsBlank: boolean): boolean {
+  if (raw === null || raw === undefined) return true;
+  if (typeof raw === "string") return BLANK_TEXT.test(raw);
+  if (typeof raw === "object" && "basicValue" in raw) return isBlankCell(raw.basicValue, zeroIsBlank);
+  return zeroIsBlank && raw === 0;
+}
+
 function readObject(raw: object, where: () => string): Cell {
   if ("basicValue" in raw && !isErrorObject(raw)) return readCell(raw.basicValue, where);
   const name = isErrorObject(raw) ? errorName(raw) : undefined;

@@ -1,6 +1,6 @@
 import { type DaySerial, FIRST_DAY, isoDate, LAST_DAY } from "../core/shared/days";
 import { DomainError, invalid, unavailable } from "../core/shared/domain-error";
-import { type Cell, looksLikeDate, looksLikeNumber, readCell } from "./cell";
+import { type Cell, isBlankCell, looksLikeDate, looksLikeNumber, readCell } from "./cell";
 import type { Limits, NumberRange, ScalarKind } from "./kind";
 
 interface ScalarOptions<T> {
@@ -33,9 +33,7 @@ export function scalarKind<T>(options: ScalarOptions<T>): ScalarKind<T> {
 export function isBlankArgument(raw: unknown, kind: { readonly zeroIsBlank?: boolean }): boolean {
   if (Array.isArray(raw))
     return raw.length === 1 && Array.isArray(raw[0]) && raw[0].length === 1 && isBlankArgument(raw[0][0], kind);
-  if (raw === null || raw === undefined) return true;
-  if (typeof raw === "string") return raw.trim() === "";
-  return raw === 0 && kind.zeroIsBlank === true;
+  return isBlankCell(raw, kind.zeroIsBlank === true);
 }
 
 function blank(argument: string, must: string): DomainError {

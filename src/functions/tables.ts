@@ -1,5 +1,5 @@
 import { DomainError } from "../core/shared/domain-error";
-import { type Cell, readCell } from "./cell";
+import { type Cell, isBlankCell, readCell } from "./cell";
 import type { Kind, ScalarKind } from "./kind";
 import { folded } from "./scalars";
 
@@ -39,7 +39,8 @@ export function settingsTable<const C extends Columns>(name: string, columns: C)
       const read: Row<C>[] = [];
       rows.slice(1).forEach((cells, index) => {
         const where = `${argument} row ${index + 2}`;
-        if (cells.every((cell) => isBlank(cell))) return;
+        // A host may hand a blank over as 0; a row of nothing else is blank.
+        if (cells.every((cell) => isBlankCell(cell, true))) return;
         read.push(readRow(columns, places, cells, where) as Row<C>);
       });
       if (read.length === 0) throw new DomainError("unavailable", `${argument} has no rows under its headings`);
@@ -100,9 +101,4 @@ function readRow(
     else throw new DomainError("unavailable", `${at} is blank: enter ${column.kind.must}`);
   }
   return row;
-}
-
-/** A host may hand a blank over as 0; a row of nothing else is blank. */
-function isBlank(cell: unknown): boolean {
-  return cell === 0 || cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
 }

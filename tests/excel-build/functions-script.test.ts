@@ -1,0 +1,161 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { createContext, runInContext } from "node:vm";
+import { gzipSync } from "node:zlib";
+import { bundle } from "../../src/entries/excel-build/bundle";
+import { registry } from "../../src/functions/registry";
+
+/** What Excel offers to a script of functions; a stand-in written from the documentation of custom functions. */
+class CustomFunctionsError {
+  constructor(
+    readonly code: string,
+    readonly message?: string,
+  ) {}
+}
+
+type Associated = (...args: unknown[]) => unknown;
+
+function load(folder: string): Map<string, Associated> {
+  const associated = new Map<string, Associated>();
+  const CustomFunctions = {
+    associate: (id: string, action: Associated) => {
+      if (associated.has(id)) throw new Error(`${id} is associated twice`);
+      associated.set(id, action);
+    },
+    Error: CustomFunctionsError,
+    ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
+  };
+  // Nothing else is there: a script that touched the page or Office would fail.
+  const context = createContext({ CustomFunctions });
+  runInContext("globalThis.self = globalThis", context);
+  runInContext(readFileSync(join(folder, "functions.js"), "utf8"), context);
+  return associated;
+}
+
+const folder = mkdtempSync(join(tmpdir(), "evenfoot-"));
+let functions: Map<string, Associated>;
+
+beforeAll(async () => {
+  await bundle(folder);
+  functions = load(folder);
+}, 60_000);
+
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Excel's note on the call, which it adds behind the arguments. */
+const INVOCATION = { functionName: "X" };
+
+/** A call as Excel makes it: null for what is left out, its own note at the end. */
+function call(id: string, given: readonly unknown[]): unknown {
+  const { parameters } = registry.find((spec) => spec.id === id)!;
+  const args = parameters.map((_, index) => given[index] ?? null);
+  return functions.get(id)!(...args, INVOCATION);
+}
+
+function errorOf(id: string, given: readonly unknown[]): CustomFunctionsError {
+  try {
+    call(id, given);
+  } catch (error) {
+    if (error instanceof CustomFunctionsError) return error;
+    throw error;
+  }
+  throw new Error(`${id} gave no error`);
+}
+
+/** The bare value of what is handed to Excel. */
+function bare(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(bare);
+  return typeof value === "object" && value !== null && "basicValue" in value ? value.basicValue : value;
+}
+
+function expectClose(actual: unknown, expected: unknown, decimals: number): void {
+  if (Array.isArray(expected)) {
+    expect(actual).toHaveLength(expected.length);
+    expected.forEach((part: unknown, index) => expectClose((actual as unknown[])[index], part, decimals));
+  } else if (typeof expected === "number") expect(actual).toBeCloseTo(expected, decimals);
+  else expect(actual).toBe(expected);
+}
+
+test("every function of the registry is associated, and nothing else", () => {
+  expect([...functions.keys()].sort()).toEqual(registry.map(({ id }) => id).sort());
+});
+
+const examples = registry.flatMap((spec) =>
+  spec.examples.map((example, index) => [spec.id, index, spec, example] as const),
+);
+
+/** Values compared to 1e-9 where an example states no decimals. */
+const FULL_DECIMALS = 9;
+
+test.each(examples)("%s gives the result of its example %d", (id, _, spec, example) => {
+  const value = call(id, example.arguments);
+  expectClose(bare(value), example.result, example.decimals ?? FULL_DECIMALS);
+  expect(Array.isArray(value)).toBe(spec.result.shape !== "scalar");
+});
+
+test.each(examples)(
+  "%s example %d hands over its dates with their format, and nothing else",
+  (id, _, spec, example) => {
+    const value = call(id, example.arguments);
+    const rows = Array.isArray(value) ? (value as unknown[][]) : [[value]];
+    const types = spec.result.shape === "table" ? spec.result.columns.map(({ type }) => type) : [spec.result.type];
+    for (const row of rows) {
+      row.forEach((cell, column) => {
+        const isDate = types[column] === "date" && typeof bare(cell) === "number";
+        if (isDate) expect(cell).toEqual({ type: "Double", basicValue: bare(cell), numberFormat: "yyyy-mm-dd" });
+        else expect(["number", "string", "boolean"]).toContain(typeof cell);
+      });
+    }
+  },
+);
+
+describe("what Excel hands over", () => {
+  test("a wrong value gives #VALUE! with its message", () => {
+    expect(errorOf("CELL.SCORE", ["high"])).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringMatching(/^count must be a number .*; got "high"$/),
+    });
+  });
+
+  test.each([[null], [""], [0], [{ type: "Empty", basicType: "Empty", basicValue: "" }]])(
+    "a blank cell, %j, gives #N/A and says what to enter",
+    (blank) => {
+      expect(errorOf("CELL.SCORE", [blank])).toMatchObject({
+        code: "#N/A",
+        message: expect.stringMatching(/^count is blank: enter a number/),
+      });
+    },
+  );
+
+  test.each([[null], [""], [{ type: "Empty", basicType: "Empty", basicValue: "" }]])(
+    "an optional argument that is blank, %j, has its default",
+    (blank) => expect(call("CELL.SCORE", [200, blank])).toBeCloseTo(4, 12),
+  );
+
+  test.each([
+    [{ type: "Error", basicType: "Error", basicValue: "#DIV/0!" }, "#DIV/0!"],
+    [new CustomFunctionsError("#REF!"), "#REF!"],
+    ["#N/A", "#N/A"],
+  ])("an error in a cell, %j, is named", (error, name) => {
+    expect(errorOf("CELL.SCORE", [error])).toMatchObject({
+      code: "#VALUE!",
+      message: `count holds the error ${name}: mend that cell first`,
+    });
+  });
+
+  test("a number with a format is its number", () => {
+    const formatted = { type: "Double", basicType: "Double", basicValue: 200, numberFormat: "0" };
+    expect(call("CELL.SCORE", [formatted])).toBeCloseTo(4, 12);
+    expect(call("CELL.SCORE", [[[formatted]]])).toBeCloseTo(4, 12);
+  });
+});
+
+/** The first function waits for this script. Budget of the whole catalogue, gzip. */
+const LARGEST_SCRIPT = 60 * 1024;
+
+test("what Excel must load before the first function answers stays small", () => {
+  const bytes = gzipSync(readFileSync(join(folder, "functions.js")), { level: 9 }).length;
+  console.log(`functions.js: ${bytes} bytes gzip for ${registry.length} functions`);
+  expect(bytes).toBeLessThan(LARGEST_SCRIPT);
+});
