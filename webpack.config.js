@@ -2,6 +2,7 @@ const { join } = require("node:path");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 
 const SOURCE = join(__dirname, "src");
+const LEAN_SPECS = join(SOURCE, "entries/excel-build/lean-specs.cjs");
 
 /** TypeScript and Preact's JSX, and style sheets as files of their own: the pages allow no inline script or style. */
 const rules = [
@@ -36,28 +37,37 @@ function bundle(name, mode, entry, path) {
       type: "filesystem",
       cacheDirectory: join(__dirname, ".cache/webpack"),
       name: `${name}-${mode}`,
-      buildDependencies: { config: [__filename] },
+      buildDependencies: { config: [__filename, LEAN_SPECS] },
     },
     stats: "errors-warnings",
   };
 }
 
 /**
- * What Excel loads. Two scripts, so that the functions answer before the pane's code is read; the pane takes from the
- * first what both need.
+ * What Excel loads. The functions stand in a script of their own, with specs that hold only what computing needs; the
+ * pane has whole specs and is loaded when Office is ready, so that the first function does not wait for it.
  */
+const excelBundle = bundle(
+  "excel",
+  "production",
+  {
+    functions: { import: "./src/entries/functions.ts", layer: "lean" },
+    taskpane: "./src/entries/taskpane.ts",
+  },
+  "dist",
+);
 const excel = {
-  ...bundle(
-    "excel",
-    "production",
-    {
-      functions: "./src/entries/functions.ts",
-      taskpane: { import: "./src/entries/taskpane.tsx", dependOn: "functions" },
-    },
-    "dist",
-  ),
+  ...excelBundle,
   devtool: false,
   performance: { hints: false },
+  experiments: { layers: true },
+  module: {
+    rules: [
+      ...rules,
+      { include: [join(SOURCE, "core"), join(SOURCE, "functions")], sideEffects: false },
+      { issuerLayer: "lean", include: join(SOURCE, "functions"), enforce: "pre", loader: LEAN_SPECS },
+    ],
+  },
 };
 
 /**
@@ -68,7 +78,7 @@ const trial = {
   ...bundle(
     "trial",
     "development",
-    { trial: "./src/entries/trial.tsx", "trial-pane": "./src/entries/trial-pane.tsx" },
+    { trial: "./src/entries/trial.ts", "trial-pane": "./src/entries/trial-pane.ts" },
     ".cache/trial",
   ),
   devtool: false,

@@ -19,6 +19,8 @@ export interface WrittenCall {
   readonly functionId: string;
   readonly argumentTexts: readonly string[];
   readonly argumentNodes: readonly ArgumentNode[];
+  /** Where the call ends in the formula: a call inside another one ends before it. */
+  readonly end: number;
 }
 
 export interface WrittenCalls {
@@ -47,11 +49,13 @@ export function writtenCalls(formula: string): WrittenCalls {
   return { calls, localNames };
 }
 
-function ourCall({ callee, arguments: nodes }: CallExpression, formula: string): WrittenCall | undefined {
+function ourCall(call: CallExpression, formula: string): WrittenCall | undefined {
+  const { callee, arguments: nodes } = call;
   const functionId = OUR_FUNCTION.exec(callee.name)?.[1]?.toUpperCase();
   if (functionId === undefined) return undefined;
   const argumentNodes: readonly ArgumentNode[] = nodes;
-  return { functionId, argumentNodes, argumentTexts: argumentNodes.map((node) => textOf(node, formula)) };
+  const argumentTexts = argumentNodes.map((node) => textOf(node, formula));
+  return { functionId, argumentNodes, argumentTexts, end: placeOf(call)[1] };
 }
 
 function textOf(node: ArgumentNode, formula: string): string {

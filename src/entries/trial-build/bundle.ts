@@ -1,7 +1,7 @@
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import webpack, { type Configuration } from "webpack";
-import { serve, type TrialServer } from "../../trial/server";
+import { serve, type TrialServer } from "./server";
 
 const ROOT = join(__dirname, "../../..");
 

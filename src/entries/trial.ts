@@ -1,0 +1,30 @@
+import "@univerjs/preset-sheets-core/lib/index.css";
+import "@univerjs/preset-sheets-table/lib/index.css";
+import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
+import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "../trial/page/page.css";
+import { registry } from "../functions/registry";
+import { Controls } from "../trial/page/controls";
+import { Session } from "../trial/session";
+import { GridPort } from "../workbook/grid/port";
+
+/** The trial page: a workbook in a grid, and beside it the pane in a frame of its own, as in Excel. */
+const port = new GridPort();
+window.workbookPort = port;
+
+const place = document.getElementById("grid");
+const frame = document.getElementById("pane");
+if (place && frame instanceof HTMLIFrameElement) {
+  const ids = registry.map(({ id }) => id);
+  const session = new Session(place, port, ids);
+  // The tests drive the grid from here.
+  window.trialSession = session;
+  frame.src = "pane.html";
+  void new Controls(session).openFirst();
+}
+
+declare global {
+  interface Window {
+    trialSession?: Session;
+  }
+}

@@ -1,0 +1,49 @@
+import { type Injector, type IWorkbookData, LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import conditionalFormatting from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
+import core from "@univerjs/preset-sheets-core/locales/en-US";
+import dataValidation from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import table from "@univerjs/preset-sheets-table/locales/en-US";
+import { CallLog } from "../../engine/call-log";
+import { functionDescriptions } from "../../engine/descriptions";
+import { applyFixes } from "../../engine/fixes";
+import { attachCallLog, herdFunctions } from "../../engine/register";
+import { registerPlugins } from "./plugins";
+import { growTablesBelow } from "./table-growth";
+import { walnutTheme } from "./theme";
+import { nameTablesInFormulas } from "./this-table";
+
+const locales = { [LocaleType.EN_US]: mergeLocales(core, table, conditionalFormatting, dataValidation) };
+
+/** A workbook open in a grid. */
+export interface Grid {
+  readonly api: FUniver;
+  readonly injector: Injector;
+  /** What every worksheet function was last handed, and what it said. */
+  readonly log: CallLog;
+  /** Ends when all that was to be computed is computed. */
+  computed(): Promise<void>;
+  close(): void;
+}
+
+/** Opens a workbook in a grid that fills the container. */
+export function openGrid(container: HTMLElement, snapshot: IWorkbookData): Grid {
+  applyFixes();
+  const log = new CallLog();
+  const univer = new Univer({ theme: walnutTheme, locale: LocaleType.EN_US, locales, logLevel: LogLevel.ERROR });
+  const descriptions = functionDescriptions();
+  registerPlugins(univer, container, { functions: herdFunctions(log), descriptions });
+  const injector = univer.__getInjector();
+  const api = FUniver.newAPI(univer);
+  attachCallLog(injector, log);
+  api.createWorkbook(snapshot);
+  nameTablesInFormulas(injector);
+  growTablesBelow(injector);
+  return {
+    api,
+    injector,
+    log,
+    computed: () => api.getFormula().onCalculationResultApplied(),
+    close: () => univer.dispose(),
+  };
+}

@@ -1,0 +1,57 @@
+import { WorkbookFileError } from "../../xlsx/file-error";
+import type { Session } from "../session";
+
+/** Where the page finds the sample, and what it is called. */
+const SAMPLE = { path: "sample-workbooks/herd-workbook.xlsx", name: "herd-workbook.xlsx" };
+
+/** The line above the grid: which file is open, open another, save a copy. */
+export class Controls {
+  private readonly fileName = element("file-name", HTMLElement);
+  private readonly sampleNote = element("sample-note", HTMLElement);
+  private readonly message = element("message", HTMLElement);
+  private readonly input = element("file-input", HTMLInputElement);
+
+  constructor(private readonly session: Session) {
+    element("open", HTMLButtonElement).addEventListener("click", () => this.input.click());
+    this.input.addEventListener("change", () => void this.openChosen());
+  }
+
+  /** Opens the sample, or the workbook that the address of the page names. */
+  async openFirst(): Promise<void> {
+    const response = await fetch(SAMPLE.path);
+    if (!response.ok) this.say(`${SAMPLE.path} is not there: run npm run samples`);
+    else await this.open(SAMPLE.name, await response.arrayBuffer(), true);
+  }
+
+  private async openChosen(): Promise<void> {
+    const [file] = this.input.files ?? [];
+    // The same file can then be chosen again.
+    this.input.value = "";
+    if (file) await this.open(file.name, await file.arrayBuffer(), false);
+  }
+
+  private async open(name: string, bytes: ArrayBuffer, isSample: boolean): Promise<void> {
+    this.say(`Computing ${name} …`);
+    try {
+      await this.session.open(name, new Uint8Array(bytes));
+    } catch (error) {
+      if (!(error instanceof WorkbookFileError)) throw error;
+      this.say(`${name} could not be opened: ${error.message}`);
+      return;
+    }
+    this.fileName.textContent = name;
+    this.sampleNote.hidden = !isSample;
+    document.title = `${name} – Evenfoot trial`;
+    this.say("");
+  }
+
+  private say(text: string): void {
+    this.message.textContent = text;
+  }
+}
+
+function element<T extends HTMLElement>(id: string, kind: new () => T): T {
+  const found = document.getElementById(id);
+  if (found instanceof kind) return found;
+  throw new Error(`the page has no ${kind.name} with the id ${id}`);
+}

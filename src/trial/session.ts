@@ -1,0 +1,53 @@
+import { toSnapshot } from "../engine/snapshot";
+import type { GridPort } from "../workbook/grid/port";
+import { readWorkbook } from "../xlsx/read";
+import { type Grid, openGrid } from "./grid/open-grid";
+
+interface OpenWorkbook {
+  readonly name: string;
+  /** The file as it was opened; what the grid does not know is kept from it. */
+  readonly bytes: Uint8Array;
+  readonly grid: Grid;
+}
+
+/** The one workbook that the trial page has open. */
+export class Session {
+  private workbook: OpenWorkbook | undefined;
+
+  constructor(
+    private readonly place: HTMLElement,
+    private readonly port: GridPort,
+    /** Ids of the worksheet functions, by which their stored names are told apart. */
+    private readonly functionIds: readonly string[],
+  ) {}
+
+  get grid(): Grid | undefined {
+    return this.workbook?.grid;
+  }
+
+  get name(): string {
+    return this.workbook?.name ?? "";
+  }
+
+  /**
+   * Opens a workbook in place of the one that is open, and ends when its formulas are computed. Throws
+   * WorkbookFileError, with the other one still open, where the bytes are no workbook.
+   */
+  async open(name: string, bytes: Uint8Array): Promise<void> {
+    const snapshot = toSnapshot(readWorkbook(bytes, this.functionIds), { title: name });
+    this.close();
+    const container = this.place.appendChild(document.createElement("div"));
+    container.className = "grid";
+    const grid = openGrid(container, snapshot);
+    this.workbook = { name, bytes, grid };
+    this.port.turnTo(grid);
+    await grid.computed();
+  }
+
+  private close(): void {
+    this.port.turnTo(undefined);
+    this.workbook?.grid.close();
+    this.workbook = undefined;
+    this.place.replaceChildren();
+  }
+}
