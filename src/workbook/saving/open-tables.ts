@@ -1,0 +1,93 @@
+import { cleanBlock, cleanTable, editsOf } from "./clean-values";
+import { tableOf } from "./edit-plan";
+import { logged, type LoggedSave, memoryLog, type SaveLog, without } from "./save-log";
+import { standingOf, type Standing } from "./standing";
+import { hostFailed, TableError } from "../table-error";
+import type { AppliedEdit, Edit, TableHost } from "../table-host";
+import type { NewRow, Save, TablePort } from "../table-port";
+
+type Begun = Extract<LoggedSave, { state: "begun" }>;
+
+/**
+ * The table port on a host: what is the same for all hosts. A save is written once whatever happens, and the last
+ * ones can be taken back. Writes are done one after the other in the order in which they were asked for.
+ */
+export function openTables(host: TableHost, log: SaveLog = memoryLog()): TablePort {
+  let last: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const turn = last.then(work).catch((error: unknown) => {
+      throw error instanceof TableError ? error : hostFailed(error);
+    });
+    last = turn.catch(() => undefined);
+    return turn;
+  };
+  return {
+    listTables: () => host.listTables(),
+    readTable: (name) => host.readTable(name),
+    save: (save) => inTurn(() => saveOnce(host, log, save)),
+    pastSaves: () => [...log.read()].reverse().map(({ id, title }) => ({ id, title })),
+    takeBack: (id) => inTurn(() => takeBack(host, log, id)),
+    createTable: (table) => inTurn(async () => host.createTable(cleanTable(table))),
+    writeBlock: (block) => inTurn(async () => host.writeBlock(cleanBlock(block))),
+    watchChanges: (listener) => host.watchChanges(listener),
+  };
+}
+
+async function saveOnce(host: TableHost, log: SaveLog, save: Save): Promise<void> {
+  const known = log.read().find(({ id }) => id === save.id);
+  if (known?.state === "done") return;
+  const { id, title } = save;
+  const { applied, missing } =
+    known === undefined ? { applied: [], missing: editsOf(save) } : await lookUp(host, known);
+  const added = missing.length === 0 ? [] : await write(host, log, { id, title, edits: missing }, known);
+  log.write(logged(log.read(), { state: "done", id, title, applied: [...applied, ...added] }));
+}
+
+/** Notes that writing has begun before it does, and forgets it again where nothing was written. */
+async function write(
+  host: TableHost,
+  log: SaveLog,
+  { id, title, edits }: { readonly id: string; readonly title: string; readonly edits: readonly Edit[] },
+  known: Begun | undefined,
+): Promise<readonly AppliedEdit[]> {
+  try {
+    return await host.applyEdits(edits, (rowCounts) => {
+      log.write(logged(log.read(), known ?? { state: "begun", id, title, edits, rowCounts }));
+    });
+  } catch (error) {
+    const unknown = error instanceof TableError && error.kind === "uncertain";
+    if (known === undefined && !unknown) log.write(without(log.read(), id));
+    throw error;
+  }
+}
+
+async function lookUp(host: TableHost, begun: Begun): Promise<Standing> {
+  const names = [...new Set(begun.edits.map(tableOf))];
+  return standingOf(begun, await Promise.all(names.map((name) => host.readTable(name))));
+}
+
+async function takeBack(host: TableHost, log: SaveLog, id: string): Promise<void> {
+  const save = log.read().find((entry) => entry.id === id);
+  if (save === undefined) {
+    throw new TableError("unknown-save", "This save was taken back already, or is too far back.");
+  }
+  const applied = save.state === "done" ? save.applied : (await lookUp(host, save)).applied;
+  const edits = [...applied].reverse().flatMap(inverse);
+  if (edits.length > 0) await host.applyEdits(edits, () => undefined);
+  log.write(without(log.read(), id));
+}
+
+function inverse(edit: AppliedEdit): Edit[] {
+  switch (edit.kind) {
+    case "append":
+      return [...edit.rows].reverse().map((row) => ({ kind: "remove", row }));
+    case "set":
+      return [{ kind: "set", row: edit.after, cells: cellsOf(edit.before.cells, edit.headings) }];
+    case "remove":
+      return [];
+  }
+}
+
+function cellsOf(cells: NewRow, headings: readonly string[]): NewRow {
+  return Object.fromEntries(headings.map((heading) => [heading, cells[heading] ?? null]));
+}

@@ -1,0 +1,70 @@
+import type { LoggedSave } from "./save-log";
+import { findRow, holds, plainValue, rowChanged } from "./row-match";
+import { tableOf } from "./edit-plan";
+import { tableGone } from "../table-error";
+import type { AppliedEdit, Edit } from "../table-host";
+import { type NewRow, rowAsRead, type RowAsRead, type TableContent } from "../table-port";
+
+/** What of a broken-off save stands in the workbook, and what is still to be written. */
+export interface Standing {
+  readonly applied: readonly AppliedEdit[];
+  readonly missing: readonly Edit[];
+}
+
+/** Looks up a save of which nobody knows how far it came. Rows that it appended stand below those counted before. */
+export function standingOf(
+  { edits, rowCounts }: Extract<LoggedSave, { state: "begun" }>,
+  tables: readonly TableContent[],
+): Standing {
+  const applied: AppliedEdit[] = [];
+  const missing: Edit[] = [];
+  const taken = new Map<string, Set<number>>();
+  for (const edit of edits) {
+    const name = tableOf(edit);
+    const content = tables.find((table) => table.name === name);
+    if (content === undefined) throw tableGone(name);
+    const used = taken.get(name) ?? new Set<number>();
+    taken.set(name, used);
+    if (edit.kind === "append") {
+      const found = edit.rows.map((row) => appendedRow(content, row, rowCounts[name] ?? 0, used));
+      const rows = found.filter((row) => row !== undefined);
+      if (rows.length > 0) applied.push({ kind: "append", rows });
+      const lost = edit.rows.filter((_, index) => found[index] === undefined);
+      if (lost.length > 0) missing.push({ ...edit, rows: lost });
+    } else if (edit.kind === "set") {
+      const after = setRow(content, edit, used);
+      if (after === undefined) missing.push(edit);
+      else applied.push({ kind: "set", before: edit.row, after, headings: Object.keys(edit.cells) });
+    }
+  }
+  return { applied, missing };
+}
+
+function appendedRow(content: TableContent, row: NewRow, from: number, used: Set<number>): RowAsRead | undefined {
+  const cells = plainCells(row);
+  for (let index = from; index < content.rowCount; index++) {
+    if (used.has(index) || !holds(content.columns, content.rows[index] ?? [], cells)) continue;
+    used.add(index);
+    return rowAsRead(content, index);
+  }
+  return undefined;
+}
+
+function setRow(
+  content: TableContent,
+  { row, cells }: Extract<Edit, { kind: "set" }>,
+  used: Set<number>,
+): RowAsRead | undefined {
+  const written = { ...row, cells: { ...row.cells, ...plainCells(cells) } };
+  const index = findRow(content.columns, content.rows, written, used);
+  if (index !== undefined) {
+    used.add(index);
+    return rowAsRead(content, index);
+  }
+  if (findRow(content.columns, content.rows, row, used) === undefined) throw rowChanged(content, content.rows, row);
+  return undefined;
+}
+
+function plainCells(row: NewRow): RowAsRead["cells"] {
+  return Object.fromEntries(Object.entries(row).map(([heading, value]) => [heading, plainValue(value)]));
+}

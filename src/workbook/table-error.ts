@@ -1,0 +1,99 @@
+/** What kept a table from being read or written. */
+export type TableErrorKind =
+  /** The table was deleted or renamed. */
+  | "table-gone"
+  /** The table has no such column. */
+  | "column-missing"
+  /** The column fills itself by its formula. */
+  | "calculated"
+  /** The sheet, or the workbook, is protected. */
+  | "protected"
+  /** No free cells below the table. */
+  | "full"
+  /** A filter is on, and the host cannot take rows out under it. */
+  | "filtered"
+  /** Someone changed the row, or the file, meanwhile. */
+  | "changed"
+  /** Cells that were to be free hold something. */
+  | "occupied"
+  /** The workbook already has a table or sheet of that name. */
+  | "name-taken"
+  /** A value that no cell can hold. */
+  | "unwritable"
+  /** The save is not among the last ones. */
+  | "unknown-save"
+  /** The workbook is no longer open. */
+  | "closed"
+  /** The host refused; nothing was written. */
+  | "failed"
+  /** The host broke off, and part of it may be written. Saving again under the same id completes it. */
+  | "uncertain";
+
+/** The only error that a table port throws on purpose. Its message is shown to the user. */
+export class TableError extends Error {
+  override readonly name = "TableError";
+
+  constructor(
+    readonly kind: TableErrorKind,
+    message: string,
+    options?: ErrorOptions,
+  ) {
+    super(message, options);
+  }
+}
+
+/** `likely` is the one table that has the wanted columns, if there is just one. */
+export function tableGone(name: string, likely?: string): TableError {
+  const hint = likely === undefined ? "" : ` It may now be called ${likely}.`;
+  return new TableError("table-gone", `The workbook has no table ${name} any more: it was deleted or renamed.${hint}`);
+}
+
+export function columnMissing(table: string, heading: string): TableError {
+  return new TableError("column-missing", `Table ${table} has no column "${heading}".`);
+}
+
+export function sheetProtected(sheet: string): TableError {
+  return new TableError("protected", `Sheet ${sheet} is protected: unprotect it under Review, then save again.`);
+}
+
+export function tableFull(table: string, sheet: string): TableError {
+  return new TableError(
+    "full",
+    `Table ${table} cannot grow: the cells below it on sheet ${sheet} are in use, or the sheet ends. Free the rows below it, then save again.`,
+  );
+}
+
+export function tableFiltered(table: string): TableError {
+  return new TableError("filtered", `Table ${table} is filtered: clear the filter, then try again.`);
+}
+
+export function cellsOccupied(sheet: string, address: string): TableError {
+  return new TableError("occupied", `Cell ${address} on sheet ${sheet} is in use: choose a free place.`);
+}
+
+export function nameTaken(name: string): TableError {
+  return new TableError("name-taken", `The workbook already has a table ${name}.`);
+}
+
+export function hostFailed(cause: unknown): TableError {
+  return new TableError("failed", `Nothing was saved: ${reasonOf(cause)}. What you typed is kept; try again.`, {
+    cause,
+  });
+}
+
+export function hostUncertain(cause: unknown): TableError {
+  return new TableError(
+    "uncertain",
+    `The workbook broke off while saving: ${reasonOf(cause)}. Save again: what is already there is not written twice.`,
+    { cause },
+  );
+}
+
+export function workbookClosed(cause?: unknown): TableError {
+  return new TableError("closed", "The workbook is no longer open. What you typed is kept.", { cause });
+}
+
+function reasonOf(cause: unknown): string {
+  const text = cause instanceof Error ? cause.message : String(cause);
+  return text.trim().replace(/\.$/, "");
+}
