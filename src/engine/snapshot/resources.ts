@@ -43,7 +43,7 @@ function gridTable({ name, area, columns, hasTotals }: TableModel): object {
     id: `table-${name}`,
     name,
     range: gridRange(hasTotals ? { ...area, lastRow: area.lastRow - 1 } : area),
-    options: { showHeader: true, showFooter: false, tableStyleId: "table-default-2" },
+    options: { showHeader: true, showFooter: false },
     filters: { tableColumnFilterList: [] },
     columns: columns.map((column, index) => ({
       id: `table-${name}-${index}`,
