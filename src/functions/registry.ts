@@ -3,7 +3,7 @@ import { aboutLimits } from "./about/about-limits";
 import { aboutSource } from "./about/about-source";
 import { cellChange } from "./cells/cell-change";
 import { cellCount } from "./cells/cell-count";
-import { cellDryperiod } from "./cells/cell-dryperiod";
+import { cellDryPeriod } from "./cells/cell-dry-period";
 import { cellHerdCost } from "./cells/cell-herd-cost";
 import { cellHerdLoss } from "./cells/cell-herd-loss";
 import { cellLactationLoss } from "./cells/cell-lactation-loss";
@@ -12,6 +12,8 @@ import { cellMean } from "./cells/cell-mean";
 import { cellScore } from "./cells/cell-score";
 import { cellStatus } from "./cells/cell-status";
 import { cellSummary } from "./cells/cell-summary";
+import { cellTop } from "./cells/cell-top";
+import { linkTable } from "./cells/link-table";
 import { tankEstimate } from "./cells/tank-estimate";
 import { tankRolling } from "./cells/tank-rolling";
 import { tankShares } from "./cells/tank-shares";
@@ -54,7 +56,7 @@ import type { FunctionSpec } from "./define";
 const described: readonly FunctionSpec[] = [
   cellChange,
   cellCount,
-  cellDryperiod,
+  cellDryPeriod,
   cellHerdCost,
   cellHerdLoss,
   cellLactationLoss,
@@ -63,6 +65,8 @@ const described: readonly FunctionSpec[] = [
   cellScore,
   cellStatus,
   cellSummary,
+  cellTop,
+  linkTable,
   tankEstimate,
   tankRolling,
   tankShares,

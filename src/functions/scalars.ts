@@ -152,6 +152,7 @@ export function text(name = "text"): ScalarKind<string> {
 
 /**
  * One of a few words. Case, spaces and hyphens do not matter; `synonyms` maps other words of the trade to them.
+ * A number 0 is a blank, as some hosts hand it over, unless the word "0" is one of them.
  */
 export function choice<const Word extends string>(
   words: readonly Word[],
@@ -168,6 +169,7 @@ export function choice<const Word extends string>(
     name: "word",
     limits: { choices: words },
     must,
+    zeroIsBlank: !lookup.has("0"),
     readCell(cell, where) {
       const word = typeof cell === "boolean" ? undefined : lookup.get(folded(String(cell)));
       if (word === undefined) throw invalid(where, must, cell);

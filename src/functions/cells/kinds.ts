@@ -166,3 +166,8 @@ export function remarkOnTank({ withoutCount, withoutMilk }: TankTotals, remarks:
 export function counted(number: number, one: string): string {
   return number === 1 ? `1 ${one}` : `${number} ${one}s`;
 }
+
+export const NO_DIAGNOSIS =
+  "A high count is no diagnosis: treatment, drying off and culling are decided with a licensed veterinarian.";
+export const WITHHELD_MILK =
+  "Milk kept out of the tank after treatment: the withdrawal period on the label counts, whatever this figure.";

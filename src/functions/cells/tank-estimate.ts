@@ -13,6 +13,7 @@ import {
   remarkOnCapped,
   remarkOnTank,
   unitParameter,
+  WITHHELD_MILK,
 } from "./kinds";
 
 export const tankEstimate = defineFunction({
@@ -26,9 +27,7 @@ export const tankEstimate = defineFunction({
     "Cows with both a count and milk. Blank the milk of cows whose milk is kept out of the tank.",
     "The tank itself differs: cows not sampled, part-day samples, another day, several milkings, counts at the laboratory's cap.",
   ],
-  cautions: [
-    "Milk kept out of the tank after treatment: the withdrawal period on the label counts, whatever this figure.",
-  ],
+  cautions: [WITHHELD_MILK],
   examples: [
     {
       arguments: [
