@@ -96,9 +96,9 @@ export function markedRows({ cows, feet, lesions, dates, gapDays }: FindingColum
   return markNewCases(findings, gapDays);
 }
 
-/** Refuses columns that hold no finding at all: no rate comes out of nothing. */
-export function refuseNoFindings(tally: RowTally, argument: string): void {
-  if (Object.values(tally).some((rows: number) => rows > 0)) return;
+/** Refuses columns without one finding, sound cows included: no rate comes out of nothing. */
+export function refuseNoFindings({ used, sound, unknownLesion }: RowTally, argument: string): void {
+  if (used + sound + unknownLesion > 0) return;
   throw unavailable(`${argument} holds no findings: enter a code a row, or "none" for a sound cow`);
 }
 

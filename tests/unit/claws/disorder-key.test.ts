@@ -1,0 +1,80 @@
+import { disorderOf, disorders, nearestCodes, parentCode } from "../../../src/core/claws/disorder-key";
+import { lesionSelectionOf } from "../../../src/core/claws/lesion-selection";
+
+describe("claw disorder key", () => {
+  test("has 27 rows, four of them with forms", () => {
+    expect(disorders).toHaveLength(27);
+    expect(new Set(disorders.map(({ parent }) => parent)).size - 1).toBe(4);
+    expect(new Set(disorders.map(({ code }) => code)).size).toBe(27);
+  });
+
+  test.each([
+    ["su", "SU"],
+    [" Sole ulcer ", "SU"],
+    ["SOLE HEMORRHAGE", "SH"],
+    ["white-line disease", "WL"],
+    ["Interdigital / superficial dermatitis", "ID"],
+    ["Mortellaro", "DD"],
+    ["DD M2", "DD"],
+    ["digital dermatitis M4.1", "DD"],
+  ])("%s is %s", (text, code) => {
+    expect(disorderOf(text)?.code).toBe(code);
+  });
+
+  test.each(["AF", "IDD", "DD M5", "M2", "", "U1", "toString", "__proto__", "削蹄", "-"])(
+    "%p is no disorder",
+    (text) => {
+      expect(disorderOf(text)).toBeUndefined();
+    },
+  );
+
+  test("asymmetric claws are AC and horn fissures have three forms", () => {
+    expect(disorderOf("Asymmetric claws")?.code).toBe("AC");
+    expect(disorders.filter(({ parent }) => parent === "HF").map(({ code }) => code)).toEqual(["HFA", "HFH", "HFV"]);
+  });
+
+  test.each([
+    ["AF", "AC"],
+    ["IDD", "ID"],
+    ["WLD", "WL"],
+    ["sole ulser", "SU"],
+    ["heel", "HHE"],
+  ])("the nearest code to %s is %s", (text, code) => {
+    expect(nearestCodes(text)[0]).toBe(code);
+    expect(nearestCodes(text).length).toBeLessThanOrEqual(3);
+  });
+
+  test.each(["5", "xyzzy", "", "x".repeat(300)])("nothing is near %p", (text) => {
+    expect(nearestCodes(text)).toEqual([]);
+  });
+
+  test("forms are counted as their parent", () => {
+    expect(["SU", "TN", "WLF", "SHC", "HFV", "DD", "WL"].map(parentCode)).toEqual([
+      "U",
+      "U",
+      "WL",
+      "SH",
+      "HF",
+      "DD",
+      "WL",
+    ]);
+  });
+});
+
+describe("selection of lesions", () => {
+  test("a parent takes its forms with it, a form only itself", () => {
+    expect(lesionSelectionOf("WL")!.has("WLA")).toBe(true);
+    expect(lesionSelectionOf("WLA")!.has("WL")).toBe(false);
+    expect(lesionSelectionOf("WLA")!.has("WLF")).toBe(false);
+  });
+
+  test("groups part the key without overlap", () => {
+    const sizes = ["horn", "infectious", "shape", "other"].map((word) => lesionSelectionOf(word)!.places.length);
+    expect(sizes.reduce((sum, size) => sum + size, 0)).toBe(27);
+    expect(lesionSelectionOf("All")!.places).toHaveLength(27);
+  });
+
+  test.each(["hoof", "", "toString"])("%p is no selection", (text) => {
+    expect(lesionSelectionOf(text)).toBeUndefined();
+  });
+});
