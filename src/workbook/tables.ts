@@ -81,7 +81,7 @@ export const cowsTable = {
       heading: "Next trim",
       holds: "day",
       about: "Her next routine trim by the trimming days under Rules; blank once she has left.",
-      formula: `IF([@Left]<>"","",HERD.TRIM.NEXT([@[Last trim]],[@Calved],[@[Dry-off]]))`,
+      formula: `IF([@Left]<>"","",IFNA(HERD.TRIM.NEXT([@[Last trim]],[@Calved],[@[Dry-off]],TrimRules[#All]),""))`,
     },
   ],
 } as const satisfies TableDefinition;
@@ -170,8 +170,8 @@ export const findingsTable = {
       key: "recheck",
       heading: "Recheck",
       holds: "day",
-      about: "The first look after treatment, by the days under Rules.",
-      formula: `IF(OR([@Lesion]="",[@Lesion]="none"),"",HERD.RECHECK.DATE([@Lesion],[@Date],Rules[#All]))`,
+      about: "The first look after treatment, by the days under Rules; blank where nothing is rechecked.",
+      formula: `IFNA(HERD.RECHECK.DATE([@Lesion],[@Date],Rules[#All]),"")`,
     },
     {
       key: "status",

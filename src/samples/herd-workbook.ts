@@ -1,0 +1,95 @@
+import { defaultRecheckRules } from "../core/claws/recheck-rules";
+import { cowsTable, findingsTable, scoresTable, testsTable } from "../workbook/tables";
+import type { NewSheet, NewWorkbook } from "../xlsx/write-model";
+import { type InventedHerd, inventedHerd } from "./herd/invented-herd";
+import { AS_OF_DAY } from "./herd/lives";
+import { ACCENTS, COLOURS, STYLES } from "./look";
+import { FARM } from "./page";
+import { cellsSheet } from "./sheets/cells";
+import { clawsSheet } from "./sheets/claws";
+import { dataSheet } from "./sheets/data-sheet";
+import { dueSheet } from "./sheets/due";
+import { listNames, listsSheet } from "./sheets/lists";
+import { pricesSheet, rulesSheet, targetsSheet } from "./sheets/settings";
+import { asOfName, startSheet } from "./sheets/start";
+import { trimmingSheet } from "./sheets/trimming";
+
+/** The sample workbook: a year of an invented herd, every figure computed by formulas. */
+export function herdWorkbook(): NewWorkbook {
+  return {
+    title: `${FARM}: a sample herd workbook`,
+    description: "All data are invented.",
+    author: "Evenfoot",
+    made: AS_OF_DAY,
+    accents: ACCENTS,
+    names: [asOfName, ...listNames],
+    sheets: [
+      startSheet(),
+      dueSheet(),
+      clawsSheet(),
+      cellsSheet(),
+      trimmingSheet(),
+      ...dataSheets(inventedHerd(defaultRecheckRules)),
+      rulesSheet(),
+      targetsSheet(),
+      pricesSheet(),
+      listsSheet(),
+    ],
+  };
+}
+
+const DATA_TAB = COLOURS.grey;
+
+function dataSheets({ cows, findings, scores, tests }: InventedHerd): NewSheet[] {
+  return [
+    dataSheet({
+      table: cowsTable,
+      rows: cows,
+      title: "Cows",
+      tabColour: DATA_TAB,
+      widths: { cow: 9 },
+      frozenColumns: 1,
+      landscape: false,
+    }),
+    dataSheet({
+      table: findingsTable,
+      rows: findings,
+      title: "Findings",
+      tabColour: DATA_TAB,
+      widths: {
+        cow: 8,
+        foot: 7,
+        claw: 8,
+        zone: 7,
+        lesion: 9,
+        stage: 8,
+        measuredFrom: 14,
+        treatment: 24,
+        note: 34,
+        status: 14,
+        toeAdvice: 22,
+      },
+      frozenColumns: 2,
+      landscape: true,
+      highlights: [{ formula: 'LEFT($R5,7)="overdue"', style: STYLES.warn }],
+    }),
+    dataSheet({
+      table: scoresTable,
+      rows: scores,
+      title: "Mobility scores",
+      tabColour: DATA_TAB,
+      widths: {},
+      frozenColumns: 2,
+      landscape: false,
+    }),
+    dataSheet({
+      table: testsTable,
+      rows: tests,
+      title: "Milk tests",
+      tabColour: DATA_TAB,
+      widths: {},
+      frozenColumns: 2,
+      landscape: false,
+    }),
+  ];
+}
