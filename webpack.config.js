@@ -44,27 +44,31 @@ function bundle(name, mode, entry, path) {
 }
 
 /**
- * What Excel loads. The functions stand in a script of their own, with specs that hold only what computing needs; the
- * pane has whole specs and is loaded when Office is ready, so that the first function does not wait for it.
+ * What Excel loads. The functions stand in a script of their own, with lean specs that hold only what computing needs.
+ * Whole specs come with the pane, which is loaded when Office is ready, so that the first function does not wait.
  */
 const excelBundle = bundle(
   "excel",
   "production",
   {
     functions: { import: "./src/entries/functions.ts", layer: "lean" },
-    taskpane: "./src/entries/taskpane.ts",
+    taskpane: { import: "./src/entries/taskpane.ts", layer: "whole" },
   },
   "dist",
 );
 const excel = {
   ...excelBundle,
+  // All scripts lie beside the page.
+  output: { ...excelBundle.output, publicPath: "" },
   devtool: false,
   performance: { hints: false },
   experiments: { layers: true },
+  optimization: { chunkIds: "named" },
   module: {
     rules: [
       ...rules,
       { include: [join(SOURCE, "core"), join(SOURCE, "functions")], sideEffects: false },
+      { test: join(SOURCE, "entries/whole-registry.ts"), layer: "whole" },
       { issuerLayer: "lean", include: join(SOURCE, "functions"), enforce: "pre", loader: LEAN_SPECS },
     ],
   },

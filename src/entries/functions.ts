@@ -9,7 +9,16 @@ import { registry } from "../functions/registry";
  * #BUSY! until the page has loaded.
  */
 for (const spec of registry) {
-  CustomFunctions.associate(spec.id, (...raw: unknown[]) => answer(spec, raw));
+  const call = spec.id.startsWith("ABOUT.") ? answerFromTexts : answer;
+  CustomFunctions.associate(spec.id, (...raw: unknown[]) => call(spec, raw));
+}
+
+/** Functions that tell of others need their texts, which no other function waits for. */
+async function answerFromTexts({ id }: FunctionSpec, raw: readonly unknown[]): Promise<ExcelCell | ExcelCell[][]> {
+  const { registry: whole } = await import(/* webpackChunkName: "texts" */ "./whole-registry");
+  const spec = whole.find((candidate) => candidate.id === id);
+  if (spec === undefined) throw excelError(new DomainError("unavailable", `HERD.${id} is not known`));
+  return answer(spec, raw);
 }
 
 /** What one cell of a result is handed over as: a date brings its number format along. */
