@@ -11,7 +11,8 @@ export function validationRule(rule: ValidationModel, uid: string, names: readon
   return {
     uid,
     type: rule.type,
-    operator: rule.operator,
+    // The grid asks a list for nothing more than that the value is in it, unless it has an operator.
+    ...(rule.type === "list" ? {} : { operator: rule.operator }),
     ranges: rule.areas.map(gridRange),
     allowBlank: rule.allowBlank,
     showErrorMessage: true,
