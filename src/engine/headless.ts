@@ -1,19 +1,24 @@
-import { LocaleType, LogLevel, Univer, type Workbook } from "@univerjs/core";
-import { FUniver } from "@univerjs/core/facade";
-import "@univerjs/engine-formula/facade";
-import "@univerjs/sheets/facade";
-import "@univerjs/sheets-formula/facade";
-import { FormulaDataModel, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { LocaleType, LogLevel, Univer, UniverInstanceType, type Workbook } from "@univerjs/core";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
-import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { CalculationMode, FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import type { WorkbookModel } from "../xlsx/model";
 import { CallLog } from "./call-log";
-import { applyFixes } from "./fixes";
+import { applyFixes, fixedFunctions } from "./fixes";
 import { attachCallLog, herdFunctions } from "./register";
+import { type ComputedWorkbook, readResults } from "./results";
 import { toSnapshot } from "./snapshot";
 
-export async function recalculate(model: WorkbookModel): Promise<Workbook> {
+/** A workbook that computes longer than this does not end, or is far larger than any herd's. */
+const LONGEST_CALCULATION_MS = 300_000;
+/** Results may be longer than anything in the workbook. */
+const SPARE_ROWS = 10_000;
+
+let workbooksOpened = 0;
+
+/** Computes a whole workbook without a screen. */
+export async function recalculate(model: WorkbookModel): Promise<ComputedWorkbook> {
   applyFixes();
   const log = new CallLog();
   const univer = new Univer({
@@ -21,16 +26,22 @@ export async function recalculate(model: WorkbookModel): Promise<Workbook> {
     locales: { [LocaleType.EN_US]: {} },
     logLevel: LogLevel.SILENT,
   });
-  univer.registerPlugin(UniverFormulaEnginePlugin, { function: herdFunctions(log) as never });
-  univer.registerPlugin(UniverSheetsPlugin);
-  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
-  univer.registerPlugin(UniverSheetsTablePlugin);
-  const injector = univer.__getInjector();
-  const api = FUniver.newAPI(univer);
-  attachCallLog(injector, log);
-  const book = api.createWorkbook(toSnapshot(model, { savedValues: false }));
-  await api.getFormula().onCalculationResultApplied(60000);
-  const data = injector.get(FormulaDataModel);
-  console.log(JSON.stringify(data.getArrayFormulaRange()));
-  return book.getWorkbook();
+  try {
+    univer.registerPlugin(UniverFormulaEnginePlugin, { function: [...fixedFunctions, ...herdFunctions(log)] as never });
+    univer.registerPlugin(UniverSheetsPlugin);
+    univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
+    univer.registerPlugin(UniverSheetsTablePlugin);
+    const injector = univer.__getInjector();
+    const snapshot = toSnapshot(model, {
+      id: `workbook-${workbooksOpened++}`,
+      savedValues: false,
+      spareRows: SPARE_ROWS,
+    });
+    const workbook = univer.createUnit<typeof snapshot, Workbook>(UniverInstanceType.UNIVER_SHEET, snapshot);
+    attachCallLog(injector, log);
+    await injector.get(FormulaCalculationSessionService).waitForLatestApplied(LONGEST_CALCULATION_MS);
+    return readResults(workbook, injector, log);
+  } finally {
+    univer.dispose();
+  }
 }

@@ -1,10 +1,11 @@
 import {
-  ArrayValueObject,
+  type ArrayValueObject,
   type BaseValueObject,
   BooleanValueObject,
   NumberValueObject,
   StringValueObject,
 } from "@univerjs/engine-formula";
+import { newArray } from "./new-array";
 import type { CellValue } from "../functions/cell";
 import type { Result, ResultValue } from "../functions/define";
 
@@ -17,13 +18,13 @@ export function plainArgument(argument: BaseValueObject): unknown {
   const array = argument as ArrayValueObject;
   const known = plainRanges.get(array);
   if (known !== undefined) return known;
-  const rows = array.getArrayValue().map((row) => row.map((value) => plainValue(value)));
+  const rows = array.getArrayValue().map((row) => row.map((cell) => (cell ? plainValue(cell) : null)));
   plainRanges.set(array, rows);
   return rows;
 }
 
-function plainValue(value: BaseValueObject | null | undefined | void): unknown {
-  if (value === null || value === undefined || value.isNull()) return null;
+function plainValue(value: BaseValueObject): unknown {
+  if (value.isNull()) return null;
   // A function made with LAMBDA is nothing that a cell can hold; the evaluator refuses it by name.
   return value.isLambda() ? {} : value.getValue();
 }
@@ -38,15 +39,7 @@ export function engineValue(value: ResultValue, result: Result): BaseValueObject
       return engineCell(cell, isHeading ? undefined : formats[column]);
     }),
   );
-  return ArrayValueObject.create({
-    calculateValueList: rows,
-    rowCount: rows.length,
-    columnCount: rows[0]?.length ?? 0,
-    unitId: "",
-    sheetId: "",
-    row: -1,
-    column: -1,
-  });
+  return newArray(rows);
 }
 
 function engineCell(value: CellValue, format: string | undefined): BaseValueObject {

@@ -46,3 +46,21 @@ export function argumentsOf(tokens: readonly Token[], open: number, close: numbe
   ranges.push([start, close]);
   return ranges;
 }
+
+/** Index after the operand that begins here: a reference, a call or a group, with its "#" and ":" parts. */
+export function operandEnd(tokens: readonly Token[], from: number, to: number): number {
+  let index = from;
+  while (index < to && isSpace(tokens[index])) index++;
+  if (tokens[index]?.type === "func") index++;
+  if (isOperator(tokens[index], "(")) index = closingOf(tokens, index) ?? to - 1;
+  index++;
+  while (index < to && isOperator(tokens[index], "#")) index++;
+  return isOperator(tokens[index], ":") ? operandEnd(tokens, index + 1, to) : Math.min(index, to);
+}
+
+/** Index at which the operand that ends here begins. */
+export function operandStart(tokens: readonly Token[], last: number): number {
+  if (!isOperator(tokens[last], ")")) return Math.max(last, 0);
+  const open = openingOf(tokens, last) ?? 0;
+  return tokens[open - 1]?.type === "func" ? open - 1 : open;
+}

@@ -1,7 +1,7 @@
 import { isReference, parseStructRef, stringifyStructRef, type Token, tokenize } from "@borgar/fx";
 import { tokenize as tokenizeStored } from "@borgar/fx/xlsx";
 import { storedFunctionName, typedFunctionName } from "./future-functions";
-import { closingOf, isOperator, isSpace, openingOf } from "./formula-tokens";
+import { closingOf, isOperator, operandEnd, operandStart } from "./formula-tokens";
 import { localNames } from "./local-names";
 
 /**
@@ -132,22 +132,4 @@ function storedOperators(tokens: readonly Token[], spelled: readonly string[], f
 function operandText(tokens: readonly Token[], spelled: readonly string[], from: number, to: number): string {
   const grouped = isOperator(tokens[from], "(") && closingOf(tokens, from) === to - 1;
   return grouped ? storedOperators(tokens, spelled, from + 1, to - 1) : storedOperators(tokens, spelled, from, to);
-}
-
-/** Index after the operand that begins here: a reference, a call or a group, with its "#" and ":" parts. */
-function operandEnd(tokens: readonly Token[], from: number, to: number): number {
-  let index = from;
-  while (index < to && isSpace(tokens[index])) index++;
-  if (tokens[index]?.type === "func") index++;
-  if (isOperator(tokens[index], "(")) index = closingOf(tokens, index) ?? to - 1;
-  index++;
-  while (index < to && isOperator(tokens[index], "#")) index++;
-  return isOperator(tokens[index], ":") ? operandEnd(tokens, index + 1, to) : Math.min(index, to);
-}
-
-/** Index at which the operand that ends here begins. */
-function operandStart(tokens: readonly Token[], last: number): number {
-  if (!isOperator(tokens[last], ")")) return Math.max(last, 0);
-  const open = openingOf(tokens, last) ?? 0;
-  return tokens[open - 1]?.type === "func" ? open - 1 : open;
 }

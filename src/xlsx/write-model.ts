@@ -105,6 +105,8 @@ export interface NewChart {
   readonly over: string;
   readonly categories: string;
   readonly categoryFormat?: string;
+  /** Only every so many categories carry a label. */
+  readonly labelEvery?: number;
   readonly valueTitle: string;
   readonly valueFormat?: string;
   readonly series: readonly NewSeries[];
