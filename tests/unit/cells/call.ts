@@ -1,0 +1,36 @@
+import { DomainError } from "../../../src/core/shared/domain-error";
+import type { FunctionSpec } from "../../../src/functions/define";
+import { evaluate } from "../../../src/functions/evaluate";
+
+/** The value of a call with one result, as a number. */
+export function value(spec: FunctionSpec, ...raw: unknown[]): number {
+  return evaluate(spec, raw).value as number;
+}
+
+/** What a call says beside its result. */
+export function remarks(spec: FunctionSpec, ...raw: unknown[]): readonly string[] {
+  return evaluate(spec, raw).remarks;
+}
+
+/** The rows of a spilled result, headings first. */
+export function table(spec: FunctionSpec, ...raw: unknown[]): readonly (readonly unknown[])[] {
+  return evaluate(spec, raw).value as readonly (readonly unknown[])[];
+}
+
+/** The row of a spilled result with that text in its first column. */
+export function row(spec: FunctionSpec, label: string, ...raw: unknown[]): readonly unknown[] {
+  const found = table(spec, ...raw).find(([first]) => first === label);
+  if (found === undefined) throw new Error(`no row ${label}`);
+  return found;
+}
+
+/** The error of a call that must not give a value. */
+export function refusal(spec: FunctionSpec, ...raw: unknown[]): { readonly kind: string; readonly message: string } {
+  try {
+    const { value: given } = evaluate(spec, raw);
+    throw new Error(`should be refused; gave ${JSON.stringify(given)}`);
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return { kind: error.kind, message: error.message };
+  }
+}
