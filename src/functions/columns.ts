@@ -104,25 +104,25 @@ class RowReader<T> {
     if (raw === null || raw === undefined || raw === "") return null;
     const cell = readCell(raw, () => rowName(argument, row));
     if (cell === null || (cell === 0 && item.zeroIsBlank)) return null;
-    const note = typeof cell === "string" && isNote(cell, this.options.notes);
-    if (typeof cell === "string" && row === 0 && (note || (item.asWritten !== undefined && isWord(cell))))
-      refuseHeading(cell, rows, argument);
-    if (note) {
+    if (typeof cell === "string" && isNote(cell, this.options.notes)) {
+      if (row === 0) refuseHeading(cell, rows, argument);
       this.noteRows++;
       return null;
     }
-    return readRow(item, cell, argument, row);
+    return this.#readValue(cell, row);
   }
-}
 
-/** The message of a bad row names the row as counted in the range handed over. */
-function readRow<T>(item: ScalarKind<T>, cell: number | string | boolean, argument: string, row: number): T {
-  try {
-    return item.readCell(cell, argument);
-  } catch (error) {
-    if (error instanceof DomainError)
+  /** The message of a bad row names the row as counted in the range handed over. */
+  #readValue(cell: number | string | boolean, row: number): T {
+    const { item, rows, argument } = this;
+    try {
+      return item.readCell(cell, argument);
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error;
+      if (row === 0 && typeof cell === "string" && item.asWritten !== undefined && isWord(cell))
+        refuseHeading(cell, rows, argument);
       throw new DomainError(error.kind, error.message.replace(argument, rowName(argument, row)));
-    throw error;
+    }
   }
 }
 

@@ -1,6 +1,18 @@
 // Written by `npm run generate` from the files of this folder. Do not edit.
 import { aboutLimits } from "./about/about-limits";
 import { aboutSource } from "./about/about-source";
+import { bathChange } from "./barn/bath-change";
+import { bathCopper } from "./barn/bath-copper";
+import { bathDays } from "./barn/bath-days";
+import { bathProduct } from "./barn/bath-product";
+import { bathVolume } from "./barn/bath-volume";
+import { bunkSpace } from "./barn/bunk-space";
+import { lyingBudget } from "./barn/lying-budget";
+import { stallComfort } from "./barn/stall-comfort";
+import { stallPerching } from "./barn/stall-perching";
+import { stallStanding } from "./barn/stall-standing";
+import { stallStocking } from "./barn/stall-stocking";
+import { stallUse } from "./barn/stall-use";
 import { cellChange } from "./cells/cell-change";
 import { cellCount } from "./cells/cell-count";
 import { cellDryPeriod } from "./cells/cell-dry-period";
@@ -18,14 +30,23 @@ import { tankEstimate } from "./cells/tank-estimate";
 import { tankRolling } from "./cells/tank-rolling";
 import { tankShares } from "./cells/tank-shares";
 import { tankWithout } from "./cells/tank-without";
+import { causeReview } from "./claws/cause-review";
 import { clawAngle } from "./claws/claw-angle";
 import { clawBalance } from "./claws/claw-balance";
 import { clawGrowOut } from "./claws/claw-grow-out";
 import { clawReference } from "./claws/claw-reference";
 import { cowDays } from "./claws/cow-days";
+import { cowRepeats } from "./claws/cow-repeats";
+import { lameCases } from "./claws/lame-cases";
+import { lameSample } from "./claws/lame-sample";
 import { lameShare } from "./claws/lame-share";
 import { lameState } from "./claws/lame-state";
+import { lameSummary } from "./claws/lame-summary";
+import { lameWait } from "./claws/lame-wait";
+import { lameWithin } from "./claws/lame-within";
+import { lesionBygroup } from "./claws/lesion-bygroup";
 import { lesionGroup } from "./claws/lesion-group";
+import { lesionMonths } from "./claws/lesion-months";
 import { lesionName } from "./claws/lesion-name";
 import { lesionNewcase } from "./claws/lesion-newcase";
 import { lesionParent } from "./claws/lesion-parent";
@@ -51,9 +72,30 @@ import { toeSole } from "./claws/toe-sole";
 import { trimNext } from "./claws/trim-next";
 import { trimPlan } from "./claws/trim-plan";
 import { withdrawalClear } from "./claws/withdrawal-clear";
+import { costCase } from "./money/cost-case";
+import { costCases } from "./money/cost-cases";
+import { costDelay } from "./money/cost-delay";
+import { costPayback } from "./money/cost-payback";
+import { costTable } from "./money/cost-table";
+import { rationBiotin } from "./ration/ration-biotin";
+import { rationCheck } from "./ration/ration-check";
+import { rationNeed } from "./ration/ration-need";
+import { rationSupply } from "./ration/ration-supply";
 import type { FunctionSpec } from "./define";
 
 const described: readonly FunctionSpec[] = [
+  bathChange,
+  bathCopper,
+  bathDays,
+  bathProduct,
+  bathVolume,
+  bunkSpace,
+  lyingBudget,
+  stallComfort,
+  stallPerching,
+  stallStanding,
+  stallStocking,
+  stallUse,
   cellChange,
   cellCount,
   cellDryPeriod,
@@ -71,14 +113,23 @@ const described: readonly FunctionSpec[] = [
   tankRolling,
   tankShares,
   tankWithout,
+  causeReview,
   clawAngle,
   clawBalance,
   clawGrowOut,
   clawReference,
   cowDays,
+  cowRepeats,
+  lameCases,
+  lameSample,
   lameShare,
   lameState,
+  lameSummary,
+  lameWait,
+  lameWithin,
+  lesionBygroup,
   lesionGroup,
+  lesionMonths,
   lesionName,
   lesionNewcase,
   lesionParent,
@@ -104,6 +155,15 @@ const described: readonly FunctionSpec[] = [
   trimNext,
   trimPlan,
   withdrawalClear,
+  costCase,
+  costCases,
+  costDelay,
+  costPayback,
+  costTable,
+  rationBiotin,
+  rationCheck,
+  rationNeed,
+  rationSupply,
 ];
 
 /** Every worksheet function. */

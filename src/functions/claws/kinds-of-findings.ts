@@ -102,6 +102,12 @@ export function refuseNoFindings({ used, sound, unknownLesion }: RowTally, argum
   throw unavailable(`${argument} holds no findings: enter a code a row, or "none" for a sound cow`);
 }
 
+/** A share needs the cows that have nothing. */
+export function refuseNoSound(soundCows: number): void {
+  if (soundCows > 0) return;
+  throw unavailable('lesions holds no sound cow: record sound cows too, as "none", or a share cannot be told');
+}
+
 /** Says which rows were left out, and the gap. */
 export function remarkRows(remarks: Remarks, tally: RowTally, gapDays: number): void {
   remarkLeftOut(remarks, tally.withoutLesion, 'no lesion ("none" is the word for a sound cow; a 0 is read as a blank)');

@@ -2,12 +2,18 @@ import { affectedCows } from "../../core/claws/lesion-share";
 import { kelton1998 } from "../../core/reference/kelton-1998";
 import { solano2016 } from "../../core/reference/solano-2016";
 import { wilson1927 } from "../../core/reference/wilson-1927";
-import { unavailable } from "../../core/shared/domain-error";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { wilsonInterval } from "../../core/shared/statistics/wilson-interval";
 import { defineFunction } from "../define";
 import { figure } from "../figure";
-import { cowsParameter, GROUP, lesionsParameter, remarkLeftOut, selectionParameter } from "./kinds-of-findings";
+import {
+  cowsParameter,
+  GROUP,
+  lesionsParameter,
+  refuseNoSound,
+  remarkLeftOut,
+  selectionParameter,
+} from "./kinds-of-findings";
 
 /** Below this number of cows a share says little: one cow more or less moves it by five points. */
 const FEW_COWS = 20;
@@ -58,9 +64,7 @@ export const lesionShare = defineFunction({
 
 function counted({ cows, lesions, lesion }: Arguments): ReturnType<typeof affectedCows> {
   const counts = affectedCows(cows.values, lesions.values, lesion);
-  if (counts.sound === 0) {
-    throw unavailable('lesions holds no sound cow: record sound cows too, as "none", or a share cannot be told');
-  }
+  refuseNoSound(counts.sound);
   return counts;
 }
 
