@@ -1,11 +1,12 @@
 import { WorkbookFileError } from "./file-error";
 import type { DefinedNameModel, SheetModel, TableModel, WorkbookModel } from "./model";
-import { openPackage, partText, type Relationship, relationshipsOf, type WorkbookPackage } from "./package";
+import { openPackage, partText, relationshipsOf, type WorkbookPackage } from "./package";
 import { colourReader } from "./read/colours";
 import { readSheet, type SheetContext } from "./read/sheet";
 import { readSharedStrings } from "./read/strings";
 import { readStyles } from "./read/styles";
 import { readTable } from "./read/tables";
+import { type WorksheetEntry, worksheetEntries } from "./sheets";
 import { formulaForms } from "./stored-formula";
 import { attribute, childrenOf, descend, flag, numberAttribute, parsePart, textOf, type XmlElement } from "./xml";
 
@@ -30,47 +31,32 @@ export function readWorkbook(bytes: Uint8Array, ids: readonly string[]): Workboo
     colour,
     typed: forms.typed,
   };
-  const elements = worksheetElements(root, related);
+  const sheets = worksheetEntries(file, root);
   return {
-    sheets: elements.map(({ element, path }) => readWorksheet(file, element, path, context)),
-    names: readNames(root, elements, context),
+    sheets: sheets.map((entry) => readWorksheet(file, entry, context)),
+    names: readNames(root, sheets, context),
     styles: styles.cells,
-    activeSheet: activeSheet(root, elements),
+    activeSheet: activeSheet(root, sheets),
     from1904: flag(descend(root, "workbookPr"), "date1904"),
   };
-}
-
-/** A sheet of cells as the workbook part lists it; `position` counts chart sheets too. */
-export interface WorksheetEntry {
-  readonly element: XmlElement;
-  readonly path: string;
-  readonly position: number;
-}
-
-export function worksheetElements(root: XmlElement, related: readonly Relationship[]): WorksheetEntry[] {
-  return childrenOf(descend(root, "sheets"), "sheet").flatMap((element, position) => {
-    const target = related.find(({ id }) => id === relationshipId(element));
-    return target?.kind === "worksheet" ? [{ element, path: target.target, position }] : [];
-  });
-}
-
-/** The id has the relationships' namespace prefix, which files are free to choose. */
-function relationshipId(element: XmlElement): string | undefined {
-  return Object.entries(element.attributes).find(([name]) => name.endsWith(":id"))?.[1];
 }
 
 function partRoot({ parts }: WorkbookPackage, path: string): XmlElement {
   return parsePart(partText(parts, path), path);
 }
 
-function readWorksheet(file: WorkbookPackage, element: XmlElement, path: string, context: SheetContext): SheetModel {
+function readWorksheet(
+  file: WorkbookPackage,
+  { element, name, path }: WorksheetEntry,
+  context: SheetContext,
+): SheetModel {
   const state = attribute(element, "state");
   const tables = relationshipsOf(file.parts, path)
     .filter(({ kind }) => kind === "table")
     .map(({ target }) => readTable(partRoot(file, target), context.typed))
     .filter((table): table is TableModel => table !== undefined);
   return {
-    name: attribute(element, "name") ?? "",
+    name,
     state: state === "hidden" || state === "veryHidden" ? state : "visible",
     tables,
     ...readSheet(partText(file.parts, path), path, context),

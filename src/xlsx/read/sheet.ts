@@ -62,7 +62,7 @@ function typedCells(stored: readonly StoredCell[], { typed }: SheetContext): Cel
   for (const cell of stored) {
     if (cell.shared !== undefined && cell.formula !== undefined)
       masters.set(cell.shared, translateFormulaToR1C1(cell.formula, cellAddress(cell.row, cell.column)));
-    if (cell.array !== undefined) areas.push({ anchor: cell, area: cell.array.area });
+    if (cell.array !== undefined && !isOneCell(cell.array.area)) areas.push({ anchor: cell, area: cell.array.area });
   }
   return stored.map((cell): CellModel => {
     const { row, column, value, style, array } = cell;
@@ -86,6 +86,10 @@ function typedCells(stored: readonly StoredCell[], { typed }: SheetContext): Cel
 function sharedFormula({ row, column, shared }: StoredCell, masters: ReadonlyMap<number, string>): string | undefined {
   const master = shared === undefined ? undefined : masters.get(shared);
   return master === undefined ? undefined : translateFormulaToA1(master, cellAddress(row, column));
+}
+
+function isOneCell({ firstRow, firstColumn, lastRow, lastColumn }: Area): boolean {
+  return firstRow === lastRow && firstColumn === lastColumn;
 }
 
 function contains({ firstRow, firstColumn, lastRow, lastColumn }: Area, row: number, column: number): boolean {
