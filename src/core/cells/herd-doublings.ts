@@ -31,6 +31,13 @@ const ABOVE_CAP_THOUSAND = 10_000;
 /** So many rows are named when something is missing in them. */
 const ROWS_NAMED = 5;
 
+/**
+ * Logarithms are added up by multiplying the ratios and taking one logarithm whenever the product grows past this:
+ * many times faster over a long column than a logarithm a row, and with fewer roundings. A ratio stays below 1e6, so
+ * that the product stays far below the largest number there is (1.8e308).
+ */
+const LARGE_PRODUCT = 1e250;
+
 /** Whether a count in thousand cells/mL stands at the laboratory's cap. */
 export function isCapped(thousandPerMl: number): boolean {
   return thousandPerMl >= CAP_THOUSAND && thousandPerMl < ABOVE_CAP_THOUSAND;
@@ -43,6 +50,7 @@ export function isCapped(thousandPerMl: number): boolean {
 export function herdDoublings(counts: ArrayLike<number>, lactations: ArrayLike<number>): HerdDoublings {
   let [firstCows, laterCows, unknownCows] = [0, 0, 0];
   let [first, later, unknown] = [0, 0, 0];
+  let [firstProduct, laterProduct] = [1, 1];
   let [withoutCount, capped] = [0, 0];
   const unknownRows: number[] = [];
   for (let row = 0; row < counts.length; row++) {
@@ -52,20 +60,30 @@ export function herdDoublings(counts: ArrayLike<number>, lactations: ArrayLike<n
       if (!Number.isNaN(lactation)) withoutCount++;
       continue;
     }
-    const doublings = count > LOSS_BASE_THOUSAND ? Math.log2(count / LOSS_BASE_THOUSAND) : 0;
     if (isCapped(count)) capped++;
+    const ratio = count > LOSS_BASE_THOUSAND ? count / LOSS_BASE_THOUSAND : 1;
     if (lactation > 1) {
       laterCows++;
-      later += doublings;
+      laterProduct *= ratio;
+      if (laterProduct > LARGE_PRODUCT) {
+        later += Math.log2(laterProduct);
+        laterProduct = 1;
+      }
     } else if (lactation === 1) {
       firstCows++;
-      first += doublings;
+      firstProduct *= ratio;
+      if (firstProduct > LARGE_PRODUCT) {
+        first += Math.log2(firstProduct);
+        firstProduct = 1;
+      }
     } else {
       unknownCows++;
-      unknown += doublings;
+      unknown += Math.log2(ratio);
       if (unknownRows.length < ROWS_NAMED) unknownRows.push(row);
     }
   }
+  first += Math.log2(firstProduct);
+  later += Math.log2(laterProduct);
   return {
     first: { cows: firstCows, doublings: first },
     later: { cows: laterCows, doublings: later },

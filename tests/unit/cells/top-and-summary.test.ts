@@ -141,3 +141,23 @@ describe("days", () => {
     );
   });
 });
+
+describe("long columns", () => {
+  test("5,000 cows at 1,600 thousand and 5,000 heifers at 100 lose what one of each loses, 5,000 times", () => {
+    const cows = Array.from({ length: 10_000 }, (_, index) => index % 2 === 0);
+    const counts = cows.map((isCow) => [isCow ? 1600 : 100]);
+    const lactations = cows.map((isCow) => [isCow ? 3 : 1]);
+    // 5 doublings × 0.6 kg and 1 doubling × 0.4 kg.
+    const loss = value(cellHerdLoss, counts, lactations, 1, "Hortet-Seegers 1998", null, "kg");
+    expect(loss).toBeCloseTo(5000 * (3 + 0.4), 6);
+  });
+
+  test("a million rows give a figure", () => {
+    const rows = 1_000_000;
+    const counts = Array.from({ length: rows }, (_, index) => [index % 3 === 0 ? 9999 : 200]);
+    const lactations = Array.from({ length: rows }, () => [2]);
+    const perDay = (333_334 * Math.log2(9999 / 50) + 666_666 * 2) * 0.6;
+    const loss = value(cellHerdLoss, counts, lactations, 1, "Hortet-Seegers 1998", null, "kg");
+    expect(loss / perDay).toBeCloseTo(1, 12);
+  });
+});
