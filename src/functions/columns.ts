@@ -83,7 +83,12 @@ class NumberColumn implements Column<number> {
   }
 
   get values(): readonly (number | null)[] {
-    return (this.#values ??= Array.from(this.numbers, (value) => (Number.isNaN(value) ? null : value)));
+    if (this.#values === undefined) {
+      const values: (number | null)[] = [];
+      for (const value of this.numbers) values.push(Number.isNaN(value) ? null : value);
+      this.#values = values;
+    }
+    return this.#values;
   }
 }
 

@@ -6,6 +6,12 @@ export interface CountAverages {
 }
 
 /**
+ * Digits kept of a geometric mean: logarithms there and back leave an error in the 16th digit, by which equal counts of
+ * 400 would come out a hair above a limit of 400.
+ */
+const DIGITS_KEPT = 14;
+
+/**
  * Arithmetic and geometric mean of the counts that are there; both NaN when there is none. The geometric mean is
  * 2^(mean of log2), the count of the mean somatic cell score.
  */
@@ -20,5 +26,5 @@ export function averagesOf(counts: ArrayLike<number>): CountAverages {
     sum += count;
     logs += Math.log2(count);
   }
-  return { cows, arithmetic: sum / cows, geometric: 2 ** (logs / cows) };
+  return { cows, arithmetic: sum / cows, geometric: Number((2 ** (logs / cows)).toPrecision(DIGITS_KEPT)) };
 }

@@ -26,7 +26,7 @@ import {
   noCount,
   unitParameter,
 } from "./kinds";
-import { DAILY_SOURCES, DAYS_IN_MILK_A_YEAR, LOSS_LIMITS, withoutLactation } from "./kinds-of-loss";
+import { DAILY_SOURCES, DAYS_IN_MILK_A_YEAR, LOSS_LIMITS, remarkOnHerd, withoutLactation } from "./kinds-of-loss";
 
 interface Given {
   readonly counts: Column<number>;
@@ -153,9 +153,8 @@ export const cellSummary = defineFunction({
   ],
   compute(given, remarks) {
     const summary = read(given);
-    const { unknown, withoutCount } = summary.herd;
-    if (withoutCount > 0) remarks.add(`${counted(withoutCount, "row")} left out: no count`);
-    if (unknown.cows > 0) remarks.add(withoutLactation(summary.herd, "lactations"));
+    remarkOnHerd(summary.herd, given.days, remarks);
+    if (summary.herd.unknown.cows > 0) remarks.add(withoutLactation(summary.herd, "lactations"));
     return [[...HEADINGS], ...countRows(summary, given), ...lossRows(summary, given)];
   },
   steps(given, result) {

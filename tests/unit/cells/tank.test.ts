@@ -101,6 +101,13 @@ describe("TANK.ROLLING", () => {
     expect(value(tankRolling, dates, column(null, 100, 200, 400), day("2024-03-31"))).toBeCloseTo(200, 8);
   });
 
+  test("equal counts give that count, not a hair more: at 400 the limit of 400 is held", () => {
+    for (const count of [200, 400, 399, 150.5]) {
+      expect(value(tankRolling, dates.slice(1), column(count, count, count), day("2024-03-31"))).toBe(count);
+    }
+    expect(value(tankRolling, dates.slice(1), column(200, 300, 450), day("2024-03-31"))).toBe(300);
+  });
+
   test("one month is that month's geometric mean; 13 months are refused", () => {
     expect(value(tankRolling, dates, column(1, 2, 3, 400), day("2024-03-31"), 1)).toBeCloseTo(400, 8);
     expect(refusal(tankRolling, dates, column(1, 2, 3, 4), day("2024-03-31"), 13).kind).toBe("invalid");
