@@ -6,7 +6,7 @@ import dataValidation from "@univerjs/preset-sheets-data-validation/locales/en-U
 import table from "@univerjs/preset-sheets-table/locales/en-US";
 import { CallLog } from "../../engine/call-log";
 import { functionDescriptions } from "../../engine/descriptions";
-import { applyFixes } from "../../engine/fixes";
+import { applyFixes, fixedFunctions } from "../../engine/fixes";
 import { attachCallLog, herdFunctions } from "../../engine/register";
 import { registerPlugins } from "./plugins";
 import { growTablesBelow } from "./table-growth";
@@ -32,7 +32,7 @@ export function openGrid(container: HTMLElement, snapshot: IWorkbookData): Grid 
   const log = new CallLog();
   const univer = new Univer({ theme: walnutTheme, locale: LocaleType.EN_US, locales, logLevel: LogLevel.ERROR });
   const descriptions = functionDescriptions();
-  registerPlugins(univer, container, { functions: herdFunctions(log), descriptions });
+  registerPlugins(univer, container, { functions: [...fixedFunctions, ...herdFunctions(log)], descriptions });
   const injector = univer.__getInjector();
   const api = FUniver.newAPI(univer);
   attachCallLog(injector, log);

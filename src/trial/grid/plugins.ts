@@ -39,7 +39,8 @@ export function registerPlugins(univer: Univer, container: HTMLElement, function
     }),
     UniverSheetsTablePreset(),
     UniverSheetsConditionalFormattingPreset(),
-    UniverSheetsDataValidationPreset(),
+    // The search box and the editor of rules would take the keyboard away from the cell.
+    UniverSheetsDataValidationPreset({ showEditOnDropdown: false, showSearchOnDropdown: false }),
   ];
   for (const entry of presets.flatMap(({ plugins }) => plugins as Entry[])) {
     const [plugin, options] = Array.isArray(entry) ? entry : [entry, TABLE_OPTIONS.get(entry)];

@@ -1,0 +1,30 @@
+import { spawn } from "node:child_process";
+import { createInterface } from "node:readline";
+import { fileURLToPath } from "node:url";
+import { launchBrowser } from "./browser.mjs";
+
+const ROOT = fileURLToPath(new URL("../../..", import.meta.url));
+
+/** Builds and serves the trial page with the command that users type, and starts one browser for all tests. */
+export default async function setUp() {
+  const [trial, browser] = await Promise.all([startTrial(), launchBrowser()]);
+  process.env.TRIAL_ADDRESS = trial.address;
+  process.env.BROWSER_ENDPOINT = browser.wsEndpoint();
+  globalThis.stopBrowserTests = async () => {
+    await browser.close();
+    trial.process.kill();
+  };
+}
+
+async function startTrial() {
+  const child = spawn(process.execPath, ["--import", "tsx", "src/entries/start.ts", "--no-open"], {
+    cwd: ROOT,
+    env: { ...process.env, PORT: "0" },
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  for await (const line of createInterface({ input: child.stdout })) {
+    const address = /http:\/\/\S+/.exec(line)?.[0];
+    if (address) return { address, process: child };
+  }
+  throw new Error("the trial page did not start");
+}

@@ -1,0 +1,103 @@
+import { type Browser, type BrowserContextOptions, chromium, type Frame, type Page } from "playwright-core";
+import type { Session } from "../../src/trial/session";
+
+declare global {
+  interface Window {
+    trialSession?: Session;
+  }
+}
+
+/** A browser that has only just come up may need some seconds to start the page; the runner's 5 s are too few. */
+export const SLOW = 120_000;
+
+/** The trial page as a test has it open. */
+export interface TrialPage {
+  readonly page: Page;
+  /** The pane in its frame. */
+  readonly pane: Frame;
+  /** Addresses outside this computer's server that the page asked for. */
+  readonly outside: readonly string[];
+  /** Errors that the page threw or its policy refused. */
+  readonly errors: readonly string[];
+  close(): Promise<void>;
+}
+
+let browser: Browser | undefined;
+
+/** Opens the trial page and waits until the workbook is computed. */
+export async function openTrial(options: BrowserContextOptions = {}): Promise<TrialPage> {
+  const address = process.env["TRIAL_ADDRESS"]!;
+  browser ??= await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
+  const context = await browser.newContext({ viewport: { width: 1440, height: 860 }, ...options });
+  const page = await context.newPage();
+  const outside: string[] = [];
+  const errors: string[] = [];
+  page.on("request", (request) => {
+    const url = request.url();
+    if (!url.startsWith(address) && !/^(data|blob):/.test(url)) outside.push(url);
+  });
+  page.on("pageerror", ({ message }) => errors.push(message));
+  page.on("console", (message) => {
+    if (message.type() === "error") errors.push(message.text());
+  });
+  await page.goto(address);
+  await computed(page);
+  const pane = page.frame({ url: /pane\.html$/ });
+  if (!pane) throw new Error("the page has no pane");
+  return { page, pane, outside, errors, close: () => context.close() };
+}
+
+/** Lets go of the browser; it serves the other test files still. */
+export async function leaveBrowser(): Promise<void> {
+  await browser?.close();
+  browser = undefined;
+}
+
+/** Waits until the workbook named above the grid is computed. */
+export async function computed(page: Page): Promise<void> {
+  await page.waitForFunction(() => {
+    const text = (id: string) => document.getElementById(id)?.textContent;
+    return text("file-name") !== "" && text("message") === "";
+  });
+}
+
+/** Waits until what was changed is computed. */
+export async function recomputed(page: Page): Promise<void> {
+  await page.evaluate(() => window.trialSession!.grid!.computed());
+}
+
+/** Selects a cell and gives the grid the keyboard. */
+export async function select(page: Page, sheet: string, address: string): Promise<void> {
+  await page.evaluate(
+    ([sheetName, cell]) => {
+      const workbook = window.trialSession!.grid!.api.getActiveWorkbook()!;
+      const worksheet = workbook.getSheetByName(sheetName)!;
+      workbook.setActiveSheet(worksheet);
+      worksheet.scrollToCell(Math.max(0, worksheet.getRange(cell).getRow() - 5), 0);
+      worksheet.getRange(cell).activate();
+    },
+    [sheet, address] as const,
+  );
+}
+
+/** What a cell shows. */
+export async function shown(page: Page, sheet: string, address: string): Promise<string> {
+  return page.evaluate(
+    ([sheetName, cell]) =>
+      window.trialSession!.grid!.api.getActiveWorkbook()!.getSheetByName(sheetName)!.getRange(cell).getDisplayValue(),
+    [sheet, address] as const,
+  );
+}
+
+/** Waits until a cell shows a text. */
+export async function waitUntilShown(page: Page, sheet: string, address: string, text: string): Promise<void> {
+  await page.waitForFunction(
+    ([sheetName, cell, wanted]) =>
+      window
+        .trialSession!.grid!.api.getActiveWorkbook()!
+        .getSheetByName(sheetName)!
+        .getRange(cell)
+        .getDisplayValue() === wanted,
+    [sheet, address, text] as const,
+  );
+}
