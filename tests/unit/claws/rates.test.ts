@@ -97,6 +97,12 @@ describe("HERD.LESION.RATE", () => {
     expect(evaluate(lesionRate, [...raw, 14]).value).toBe(1);
   });
 
+  test("counts the first and the last day of the period, and neither the day before nor the day after", () => {
+    const days = [45_291, 45_292, 45_657, 45_658];
+    const raw = [column(1, 2, 3, 4), column(...days.map(() => "LH")), column(...days.map(() => "DD")), column(...days)];
+    expect(evaluate(lesionRate, [...raw, "DD", 45_292, 45_657, 36_525]).value).toBe(2);
+  });
+
   test("no lesion but sound cows is a rate of 0; nothing at all is none", () => {
     expect(evaluate(lesionRate, call(["none", "none"], "all", 36_525)).value).toBe(0);
     expect(message(lesionRate, call([null, null], "all", 36_525))).toMatch(/^unavailable/);
