@@ -95,6 +95,8 @@ class NumberColumn implements Column<number> {
 /** Reads single rows with all their checks. */
 class RowReader<T> {
   noteRows = 0;
+  /** The note read last: lists repeat theirs, and a repeated one needs no second look. */
+  #note: string | undefined;
 
   constructor(
     readonly item: ScalarKind<T>,
@@ -107,6 +109,10 @@ class RowReader<T> {
     const { item, rows, argument } = this;
     const raw = rows[row]![0];
     if (raw === null || raw === undefined || raw === "") return null;
+    if (raw === this.#note) {
+      this.noteRows++;
+      return null;
+    }
     const cell = readCell(raw, () => rowName(argument, row));
     if (cell === null || (cell === 0 && item.zeroIsBlank)) return null;
     if (typeof cell === "string" && isNote(cell, this.options.notes)) {

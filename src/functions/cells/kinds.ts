@@ -124,12 +124,18 @@ function mixedUp(count: number, unit: CountUnit): { readonly text: string; reado
 /** A column in thousand cells/mL, NaN where there is no count. A count that looks like the other unit is refused with its row. */
 export function columnInThousands(column: Column<number>, unit: CountUnit): Float64Array {
   const counts = numbersOf(column);
-  const thousands = unit === "thousand";
-  for (let row = 0; row < counts.length; row++) {
-    const count = counts[row]!;
-    if (thousands ? count >= LOOKS_LIKE_CELLS : count < LOOKS_LIKE_THOUSANDS) throw mixedColumn(column, row, unit);
+  if (unit === "thousand") {
+    for (let row = 0; row < counts.length; row++) {
+      if (counts[row]! >= LOOKS_LIKE_CELLS) throw mixedColumn(column, row, unit);
+    }
+    return counts;
   }
-  return thousands ? counts : counts.map((count) => count / 1000);
+  const thousands = new Float64Array(counts.length);
+  for (let row = 0; row < counts.length; row++) {
+    if (counts[row]! < LOOKS_LIKE_THOUSANDS) throw mixedColumn(column, row, unit);
+    thousands[row] = counts[row]! / 1000;
+  }
+  return thousands;
 }
 
 function mixedColumn(column: Column<number>, row: number, unit: CountUnit): DomainError {
