@@ -5,10 +5,12 @@ import { type InventedHerd, inventedHerd } from "./herd/invented-herd";
 import { AS_OF_DAY } from "./herd/lives";
 import { ACCENTS, COLOURS, STYLES } from "./look";
 import { FARM } from "./page";
+import { causesSheet } from "./sheets/causes";
 import { cellsSheet } from "./sheets/cells";
 import { clawsSheet } from "./sheets/claws";
 import { dataSheet } from "./sheets/data-sheet";
 import { dueSheet } from "./sheets/due";
+import { lameSheet } from "./sheets/lame";
 import { listNames, listsSheet } from "./sheets/lists";
 import { pricesSheet, rulesSheet, targetsSheet } from "./sheets/settings";
 import { asOfName, startSheet } from "./sheets/start";
@@ -27,6 +29,8 @@ export function herdWorkbook(): NewWorkbook {
       startSheet(),
       dueSheet(),
       clawsSheet(),
+      causesSheet(),
+      lameSheet(),
       cellsSheet(),
       trimmingSheet(),
       ...dataSheets(inventedHerd(defaultRecheckRules)),

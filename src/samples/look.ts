@@ -37,10 +37,16 @@ export const STYLES = {
   note: { italic: true, colour: COLOURS.quiet },
   text: { wrap: true, vertical: "top", colour: COLOURS.ink },
   section: { size: 13, bold: true, colour: COLOURS.deep, borders: under },
-  label: { colour: COLOURS.ink },
+  label: { colour: COLOURS.ink, vertical: "middle" },
   link: { colour: COLOURS.deep, underline: true, bold: true, vertical: "top" },
   /** A cell that is meant to be changed. */
-  input: { fill: COLOURS.sand, borders: around(COLOURS.sandEdge), colour: COLOURS.ink, horizontal: "left" },
+  input: {
+    fill: COLOURS.sand,
+    borders: around(COLOURS.sandEdge),
+    colour: COLOURS.ink,
+    horizontal: "left",
+    vertical: "middle",
+  },
   figure: { bold: true, colour: COLOURS.ink, horizontal: "left" },
   heading: { bold: true, colour: COLOURS.white, fill: COLOURS.deep, wrap: true, vertical: "middle" },
   /** Heading of a column or block that formulas fill. */
@@ -51,7 +57,8 @@ export const STYLES = {
 
 export const FORMATS = {
   day: "yyyy-mm-dd",
-  month: "mmm yyyy",
+  dayOfYear: "d mmm",
+  month: "mmm yy",
   whole: "#,##0",
   one: "0.0",
   two: "0.00",

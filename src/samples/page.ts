@@ -1,4 +1,4 @@
-import type { FunctionSpec } from "../functions/define";
+import type { FunctionSpec, ResultColumn } from "../functions/define";
 import { cellAddress, parseCell } from "../xlsx/address";
 import type { CellStyle } from "../xlsx/model";
 import type {
@@ -15,7 +15,7 @@ import { STYLES, withFormat } from "./look";
 
 /** A sheet that is being laid out. Every method writes at the address it is given. */
 export class Page {
-  private readonly cells: NewCell[] = [];
+  private readonly cells = new Map<string, NewCell>();
   private readonly merges: string[] = [];
   private readonly tables: NewTable[] = [];
   private readonly validations: NewValidation[] = [];
@@ -33,8 +33,10 @@ export class Page {
     this.height(1, TITLE_HEIGHT);
   }
 
+  /** The later of two writes counts; one that holds nothing only gives the cell another style. */
   put(at: string, holds: NewContent, style?: CellStyle): this {
-    this.cells.push(style === undefined ? { at, holds } : { at, holds, style });
+    const content = holds ?? this.cells.get(at)?.holds ?? null;
+    this.cells.set(at, style === undefined ? { at, holds: content } : { at, holds: content, style });
     return this;
   }
 
@@ -79,13 +81,21 @@ export class Page {
 
   /** A call of a function that spills a table with its own headings, laid out with the formats of its columns. */
   table(at: string, formula: string, spec: FunctionSpec, rows: number): this {
-    if (spec.result.shape !== "table") throw new Error(`${spec.id} does not spill a table`);
-    const columns = spec.result.columns.map(({ type, format }) => ({
+    const columns = resultColumns(spec);
+    const styles = columns.map(({ type, format }) => ({
       ...withFormat(STYLES.computed, format),
-      horizontal: type === "text" ? "left" : "right",
-      vertical: "top",
+      ...(type === "number" ? ALIGNED.number : ALIGNED.text),
     }));
-    return this.fill(at, formula, columns, rows, STYLES.computedHeading);
+    this.fill(at, formula, styles, rows, STYLES.computedHeading);
+    columns.forEach(({ type }, column) => {
+      const style = {
+        ...STYLES.computedHeading,
+        ...(type === "number" ? ALIGNED.number : ALIGNED.text),
+        vertical: "middle",
+      };
+      this.put(right(at, column), null, style);
+    });
+    return this;
   }
 
   headings(at: string, texts: readonly string[], style: CellStyle = STYLES.computedHeading): this {
@@ -133,7 +143,7 @@ export class Page {
       heights: this.heights,
       showGridLines: this.tables.length > 0,
       ...(frozenRows + frozenColumns > 0 ? { frozen: { rows: frozenRows, columns: frozenColumns } } : {}),
-      cells: this.cells,
+      cells: [...this.cells.values()],
       merges: this.merges,
       tables: this.tables,
       validations: this.validations,
@@ -142,6 +152,17 @@ export class Page {
       print: { ...print, footer: FOOTER },
     };
   }
+}
+
+/** Numbers stand at the right with a little room, so that they do not run into the text beside them. */
+export const ALIGNED = {
+  number: { horizontal: "right", indent: 1, vertical: "top" },
+  text: { horizontal: "left", indent: 1, vertical: "top" },
+} as const satisfies Record<string, CellStyle>;
+
+export function resultColumns({ id, result }: FunctionSpec): readonly ResultColumn[] {
+  if (result.shape !== "table") throw new Error(`${id} does not spill a table`);
+  return result.columns;
 }
 
 export const FARM = "No-Such-Place Farm";

@@ -16,7 +16,9 @@ export function addChart(worksheet: Worksheet, chart: NewChart): void {
   worksheet.addChart(
     {
       type: type === "lines" ? "line" : "bar",
-      ...(type === "lines" ? { grouping: "standard", showMarker: true, smooth: false } : { barDir: "col", gapWidth: 60 }),
+      ...(type === "lines"
+        ? { grouping: "standard", showMarker: true, smooth: false }
+        : { barDir: "col", gapWidth: 60 }),
       ...(type === "stacked columns" ? { grouping: "stacked", overlap: 100 } : {}),
       title: {
         paragraphs: [{ runs: [{ text: title, properties: { size: TITLE_SIZE, bold: true, color: { srgb: INK } } }] }],

@@ -123,6 +123,8 @@ export interface NewSeries {
 
 export interface NewPrint {
   readonly landscape: boolean;
+  /** Cells that are printed; absent where all are. */
+  readonly area?: string;
   /** Rows repeated on each page, such as 4:4. */
   readonly titleRows?: string;
   readonly footer: string;

@@ -23,6 +23,7 @@ function finisherOf(path: string): Finisher | undefined {
   if (path === "docProps/app.xml") return ownApplication;
   if (/^xl\/theme\/theme\d+\.xml$/.test(path)) return ownAccents;
   if (/^xl\/tables\/table\d+\.xml$/.test(path)) return arrayColumns;
+  if (/^xl\/charts\/chart\d+\.xml$/.test(path)) return categoriesAsWritten;
   if (/^xl\/drawings\/drawing\d+\.xml$/.test(path)) return describedCharts;
   return undefined;
 }
@@ -56,6 +57,11 @@ function arrayColumns(xml: string): string {
   return xml
     .replace(/<calculatedColumnFormula>(?=[^<]*_xldudf_)/g, '<calculatedColumnFormula array="1">')
     .replace(/ totalsRowLabel="Total"/g, "");
+}
+
+/** Days along an axis stand one beside the other, as the sheet lists them, not spaced by the calendar. */
+function categoriesAsWritten(xml: string): string {
+  return xml.replace(/<c:auto val="1"\/>/g, '<c:auto val="0"/>');
 }
 
 /** Drawings are numbered in the order of the sheets that have charts, and hold them in the order of the sheet. */

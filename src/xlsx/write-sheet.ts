@@ -45,6 +45,7 @@ function pageSetupOf({ print }: NewSheet) {
     fitToPage: true,
     fitToWidth: 1,
     fitToHeight: print.pagesDown ?? 0,
+    ...(print.area === undefined ? {} : { printArea: print.area }),
     ...(print.titleRows === undefined ? {} : { printTitlesRow: print.titleRows }),
     margins: { left: 0.5, right: 0.5, top: 0.6, bottom: 0.7, header: 0.3, footer: 0.3 },
   };

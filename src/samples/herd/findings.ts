@@ -57,17 +57,21 @@ function trimmingDay(
     if (!inHerd(life, date) || date - (lastTrim.get(life) ?? 0) < 70 || !isDueForTrim(life, date)) continue;
     lastTrim.set(life, date);
     const found = cases.filter((open) => open.life === life && openOn(open, date) && random.chance(FOUND));
-    for (const clawCase of found) book.treat(clawCase, date, true);
+    found.forEach((clawCase, index) => book.treat(clawCase, date, index === 0));
     if (found.length === 0) book.sound(life, date);
   }
 }
+
+/** Trimmed a little before the days that the trim rules name: 117 days in milk, 21 days before dry-off. */
+const MID_LACTATION_DAYS = 107;
+const DRY_OFF_AHEAD_DAYS = 31;
 
 function isDueForTrim(life: CowLife, date: DaySerial): boolean {
   const lactation = lactationOn(life, date);
   const daysInMilk = daysInMilkOn(life, date);
   if (lactation === undefined || daysInMilk === undefined) return false;
-  const beforeDryOff = lactation.dryOff !== undefined && lactation.dryOff - date <= 35;
-  return beforeDryOff || (daysInMilk >= 90 && daysInMilk < 90 + TRIMMER_EVERY_DAYS + 7);
+  const beforeDryOff = lactation.dryOff !== undefined && lactation.dryOff - date <= DRY_OFF_AHEAD_DAYS;
+  return beforeDryOff || (daysInMilk >= MID_LACTATION_DAYS && daysInMilk < MID_LACTATION_DAYS + TRIMMER_EVERY_DAYS + 7);
 }
 
 interface OpenRow {
@@ -160,7 +164,25 @@ class Book {
       const heals = healsBy(clawCase, times);
       const again = inHerd(clawCase.life, date) && times < 4 && !this.random.chance(heals);
       if (again) this.treat(clawCase, date, false, times + 1);
+      else if (inHerd(clawCase.life, date)) this.takeBlockOff(this.rows[index]!, date);
     }
+  }
+
+  /** A foot with a block is written down once more when the block comes off. */
+  private takeBlockOff(row: FindingRow, date: DaySerial): void {
+    if (row.treatment?.includes("block") !== true) return;
+    const { daysInMilk, date: treatedOn } = row;
+    const later = daysInMilk === null ? null : Number(daysInMilk) + date - treatedOn;
+    this.rows.push({
+      ...row,
+      date,
+      daysInMilk: later,
+      ...NOT_MEASURED,
+      severity: 1,
+      treatment: "trim",
+      closedOn: date,
+      note: "block off, walks sound",
+    });
   }
 
   private head(life: CowLife, date: DaySerial): Pick<FindingRow, "date" | "cow" | "lactation" | "daysInMilk"> {

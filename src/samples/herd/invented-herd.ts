@@ -19,7 +19,7 @@ export interface InventedHerd {
 }
 
 /** One seed for each part, so that a change to one part leaves the others as they are. */
-const SEEDS = { lives: 1401, cases: 202, findings: 80, scores: 1404, tests: 1405 } as const;
+const SEEDS = { lives: 1401, cases: 248, findings: 80, scores: 1404, tests: 1405 } as const;
 
 /** The invented herd: the same rows on every machine. No cow, farm or person in it exists. */
 export function inventedHerd(rules: readonly RecheckRule[]): InventedHerd {

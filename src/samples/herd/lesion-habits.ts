@@ -43,7 +43,7 @@ const TOPICAL = [
 export const LESION_HABITS: readonly LesionHabit[] = [
   {
     lesion: "DD",
-    per100CowYears: 46,
+    per100CowYears: 40,
     infectious: true,
     lactations: [1.7, 0.9, 0.6],
     stages: [1.4, 1.1, 0.7, 0.8],
@@ -59,7 +59,7 @@ export const LESION_HABITS: readonly LesionHabit[] = [
   },
   {
     lesion: "SU",
-    per100CowYears: 17,
+    per100CowYears: 14,
     infectious: false,
     lactations: [0.15, 0.8, 1.6],
     stages: [0.6, 2.3, 0.8, 0.5],
@@ -190,7 +190,7 @@ export const LESION_HABITS: readonly LesionHabit[] = [
   },
   {
     lesion: "TU",
-    per100CowYears: 2.5,
+    per100CowYears: 1.6,
     infectious: false,
     lactations: [0.5, 1, 1.3],
     stages: EVEN,

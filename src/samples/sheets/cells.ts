@@ -1,14 +1,18 @@
+import { cellChange } from "../../functions/cells/cell-change";
 import { cellSummary } from "../../functions/cells/cell-summary";
+import { cellTop } from "../../functions/cells/cell-top";
+import type { CellValue } from "../../functions/cell";
 import type { NewSheet } from "../../xlsx/write-model";
 import { COLOURS, FORMATS, STYLES, withFormat } from "../look";
-import { below, Page } from "../page";
+import { ALIGNED, below, Page } from "../page";
 
 const SUMMARY_AT = 13;
-const TESTS_AT = 40;
+const CHANGES_AT = 38;
+const TESTS_AT = 51;
+/** Last on the sheet: the list is as long as the user asks for. */
+const TOP_AT = 68;
 /** A year of monthly tests and the two before it. */
 const TESTS = 14;
-const TOP_AT = 58;
-const TOP = 10;
 
 const left = { ...STYLES.computed, horizontal: "left" } as const;
 
@@ -40,16 +44,32 @@ export function cellsSheet(): NewSheet {
     STYLES.note,
   );
   page.section(`A${SUMMARY_AT - 1}`, "The latest test in full, low to high between published models", 4);
-  page.table(`A${SUMMARY_AT}`, `HERD.CELL.SUMMARY(${counts},${lactations},${milk},B5,B6)`, cellSummary, 25);
+  summary(page, `HERD.CELL.SUMMARY(${counts},${lactations},${milk},B5,B6)`);
+  changes(page);
   byTest(page);
   top(page);
   return page.sheet({
     tabColour: "#4F8A8B",
-    widths: [34, 14, 12, 48, 3, 12, 12, 12, 12, 12, 12],
+    widths: [34, 15, 13, 17, 16, 19, 20, 3, 12, 12, 12, 12, 12, 12],
     frozenRows: 2,
-    print: { landscape: true },
+    print: { landscape: true, pagesDown: 2 },
   });
 }
+
+/** The rows of the summary are of different units; their order and units are those of the function's own example. */
+function summary(page: Page, formula: string): void {
+  const at = `A${SUMMARY_AT}`;
+  const [example] = cellSummary.examples;
+  const rows = example?.result as readonly (readonly CellValue[])[];
+  page.table(at, formula, cellSummary, rows.length);
+  rows.slice(1).forEach(([figure, , unit], index) => {
+    const format = figure === CENTRAL_A_COW ? FORMATS.two : (UNIT_FORMATS[String(unit)] ?? FORMATS.whole);
+    page.put(below(`B${SUMMARY_AT}`, index + 1), null, { ...STYLES.computed, ...ALIGNED.number, numberFormat: format });
+  });
+}
+
+const CENTRAL_A_COW = "central, a cow and day";
+const UNIT_FORMATS: Readonly<Record<string, string>> = { share: FORMATS.share, score: FORMATS.two };
 
 function byTest(page: Page): void {
   page.section(`A${TESTS_AT}`, `The last ${TESTS} tests`, 7);
@@ -71,7 +91,7 @@ function byTest(page: Page): void {
     type: "lines",
     title: "Cell counts by test",
     description: `Two lines over ${TESTS} monthly tests, in thousand cells/mL: the tank estimate above, the geometric mean of the cows below. The numbers stand in A${headings}:C${last}.`,
-    over: "F3:N20",
+    over: "I3:N20",
     categories: range("A"),
     categoryFormat: FORMATS.month,
     valueTitle: "thousand cells/mL",
@@ -85,7 +105,7 @@ function byTest(page: Page): void {
     type: "columns",
     title: "Milk that goes with high counts, litres a day",
     description: `Columns of the litres lost a day at each of ${TESTS} monthly tests. The numbers stand in A${headings}:D${last}.`,
-    over: "F22:N38",
+    over: "I22:N37",
     categories: range("A"),
     categoryFormat: FORMATS.month,
     valueTitle: "litres a day",
@@ -94,13 +114,19 @@ function byTest(page: Page): void {
   });
 }
 
+function changes(page: Page): void {
+  page.section(`A${CHANGES_AT}`, "Against the test before", 7);
+  page.figure(`A${CHANGES_AT + 1}`, "Test before", 'MAXIFS(Tests[Date],Tests[Date],"<"&B4)', FORMATS.day);
+  const before = `$B$${CHANGES_AT + 1}`;
+  // A cow stands once in each test; one without a test before, or without a count in it, gets 0, which is no count.
+  const previous = `SUMIFS(Tests[Count],Tests[Cow],${ofTest("Cow", "$B$4")},Tests[Date],${before})`;
+  page.table(`A${CHANGES_AT + 2}`, `HERD.CELL.CHANGE(${previous},${ofTest("Count", "$B$4")})`, cellChange, 10);
+}
+
 function top(page: Page): void {
-  page.section(`A${TOP_AT}`, `The ${TOP} cows with the greatest loss at the latest test`, 7);
-  page.headings(`A${TOP_AT + 1}`, ["Cow", "Lactation", "Count", "Loss, kg a day"]);
-  page.fill(
-    `A${TOP_AT + 2}`,
-    `TAKE(SORT(FILTER(CHOOSECOLS(Tests,2,3,6,8),(Tests[Date]=$B$4)*ISNUMBER(Tests[Count])),4,-1),${TOP})`,
-    [left, left, withFormat(left, FORMATS.whole), withFormat(left, FORMATS.two)],
-    TOP,
-  );
+  page.section(`A${TOP_AT}`, "The cows with the greatest loss at the latest test", 7);
+  page.input(`A${TOP_AT + 1}`, "Cows to list", 10);
+  const columns = ["Cow", "Count", "Lactation", "Milk kg"].map((column) => ofTest(column, "$B$4")).join(",");
+  page.height(TOP_AT + 2, 31);
+  page.table(`A${TOP_AT + 2}`, `HERD.CELL.TOP(${columns},B${TOP_AT + 1},B6)`, cellTop, 21);
 }

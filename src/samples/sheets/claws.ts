@@ -1,49 +1,44 @@
+import { cowRepeats } from "../../functions/claws/cow-repeats";
+import { lesionBygroup } from "../../functions/claws/lesion-bygroup";
+import { lesionMonths } from "../../functions/claws/lesion-months";
 import { lesionTable } from "../../functions/claws/lesion-table";
 import { AS_OF } from "../../workbook/tables";
 import type { NewSheet } from "../../xlsx/write-model";
 import { COLOURS, FORMATS, STYLES, withFormat } from "../look";
-import { below, Page } from "../page";
+import { Page } from "../page";
 
 const FINDINGS = ["Cow", "Foot", "Lesion", "Date"].map((name) => `Findings[${name}]`).join(",");
-const SCALE = '"0-3"';
 const COW_DAYS = "$B$7";
-
-const LESIONS_AT = 20;
-const GROUPS_AT = 44;
-const MONTHS_AT = 51;
+const GROUPS_AT = 20;
+const GROUP_ROWS = 7;
+/** Last on the sheet: it grows with the lesions that the herd has. */
+const LESIONS_AT = 31;
+const LESION_ROWS = 34;
+const MONTHS_AT = 3;
 const MONTHS = 14;
-const SCORINGS_AT = 69;
-/** A year of scorings every second week. */
-const SCORINGS = 26;
+const REPEATS_AT = 21;
+
+const left = { ...STYLES.computed, horizontal: "left" } as const;
 
 /** How the claws of the herd are doing. */
 export function clawsSheet(): NewSheet {
-  const page = new Page(
-    "Claws",
-    "Claws",
-    "Rates by lesion against targets, who has them, month by month, and lame cows.",
-  );
+  const page = new Page("Claws", "Claws", "Rates by lesion against targets, who has them, and how the months went.");
   keyFigures(page);
-  page.section(`A${LESIONS_AT}`, "New cases by lesion in the period", 11);
-  page.table(
-    `A${LESIONS_AT + 1}`,
-    `HERD.LESION.TABLE(${FINDINGS},$B$4,$B$5,${COW_DAYS},Targets[#All],$B$6)`,
-    lesionTable,
-    21,
-  );
-  page.highlight({
-    area: `A${LESIONS_AT + 2}:K${LESIONS_AT + 21}`,
-    formula: `$J${LESIONS_AT + 2}="above"`,
-    style: STYLES.warn,
-  });
-  byLactation(page);
   byMonth(page);
-  byScoring(page);
+  byLactation(page);
+  repeats(page);
+  page.section(`A${LESIONS_AT}`, "New cases by lesion in the period", 11);
+  const formula = `HERD.LESION.TABLE(${FINDINGS},$B$4,$B$5,${COW_DAYS},Targets[#All],$B$6)`;
+  page.table(`A${LESIONS_AT + 1}`, formula, lesionTable, LESION_ROWS);
+  page.height(LESIONS_AT + 1, 31);
+  const first = LESIONS_AT + 2;
+  const area = `A${first}:K${LESIONS_AT + LESION_ROWS}`;
+  page.highlight({ area, formula: `$J${first}="above"`, style: STYLES.warn });
   return page.sheet({
     tabColour: COLOURS.deep,
-    widths: [34, 34, 10, 10, 10, 12, 10, 10, 10, 12, 22],
+    widths: [34, 34, 10, 10, 10, 12, 10, 10, 10, 15, 22, 3, 12, 12, 12, 12, 12, 16],
     frozenRows: 2,
-    print: { landscape: true },
+    print: { landscape: true, area: `A1:K${LESIONS_AT + LESION_ROWS}`, pagesDown: 1 },
   });
 }
 
@@ -56,112 +51,54 @@ function keyFigures(page: Page): void {
   page.figure("A9", "New cases per 100 cow-years, all", rate("all"), FORMATS.one);
   page.figure("A10", "of these infectious", rate("infectious"), FORMATS.one);
   page.figure("A11", "of these horn", rate("horn"), FORMATS.one);
-  page.figure("A13", "Last scoring", "MAX(Scores[Date])", FORMATS.day);
-  const scores = "FILTER(Scores[Score],Scores[Date]=B13)";
-  page.figure("A14", "Cows scored", `COUNT(${scores})`);
-  page.figure("A15", "Lame (score 2 or 3)", `HERD.LAME.SHARE(${scores},${SCALE})`, FORMATS.share);
-  page.figure("A16", "95 % limits: low", "HERD.SHARE.LOW(ROUND(B15*B14,0),B14)", FORMATS.share);
-  page.figure("A17", "high", "HERD.SHARE.HIGH(ROUND(B15*B14,0),B14)", FORMATS.share);
-  page.put(
-    "A18",
-    "Rates count cases; a share counts cows. Small numbers move a lot by chance: read the limits.",
-    STYLES.note,
-  );
+  page.put("A13", "Rates count cases, shares count cows.", STYLES.note);
+  page.put("A14", "Small numbers move a lot by chance: read the limits.", STYLES.note);
+  page.put("A15", "Cows are not all trimmed; those that are have more lesions.", STYLES.note);
 }
 
-/** Heifers first: where an infection shows in them, look at how they are reared. */
+/** First lactation first: where a lesion shows in heifers, look at how they are reared and brought in. */
 function byLactation(page: Page): void {
   page.section(`A${GROUPS_AT}`, "Share of examined cows with a lesion, by lactation", 11);
-  page.headings(`A${GROUPS_AT + 1}`, ["Lactation", "Cows examined", "DD", "U", "WL", "SH"]);
-  const groups = [
-    ["first", "=1"],
-    ["second", "=2"],
-    ["later", ">=3"],
-  ] as const;
-  groups.forEach(([name, condition], index) => {
-    const row = GROUPS_AT + 2 + index;
-    const wanted = `(Findings[Lactation]${condition})*(Findings[Date]>=$B$4)*(Findings[Date]<=$B$5)`;
-    page.put(`A${row}`, name, STYLES.label);
-    page.formula(`B${row}`, `COUNT(UNIQUE(FILTER(Findings[Cow],${wanted})))`, {
-      ...STYLES.computed,
-      horizontal: "left",
-    });
-    ["C", "D", "E", "F"].forEach((column) =>
-      page.formula(
-        `${column}${row}`,
-        `HERD.LESION.SHARE(FILTER(Findings[Cow],${wanted}),FILTER(Findings[Lesion],${wanted}),${column}$${GROUPS_AT + 1})`,
-        withFormat(STYLES.computed, FORMATS.share),
-      ),
-    );
-  });
+  page.input(`A${GROUPS_AT + 1}`, "Lesion, a group, or all", "DD");
+  const inPeriod = (column: string): string =>
+    `FILTER(Findings[${column}],(Findings[Date]>=$B$4)*(Findings[Date]<=$B$5))`;
+  const columns = ["Cow", "Lesion", "Lactation"].map(inPeriod).join(",");
+  page.table(`A${GROUPS_AT + 2}`, `HERD.LESION.BYGROUP(${columns},B${GROUPS_AT + 1})`, lesionBygroup, GROUP_ROWS);
 }
 
 function byMonth(page: Page): void {
-  page.section(`A${MONTHS_AT}`, "New cases by month", 11);
+  page.section(`M${MONTHS_AT}`, "New cases by month", 6);
   const headings = MONTHS_AT + 1;
-  page.headings(`A${headings}`, ["Month", "infectious", "horn", "other"]);
-  const isNew = `(HERD.LESION.NEWCASE(${FINDINGS},$B$6)=1)`;
-  for (let month = 0; month < MONTHS; month++) {
-    const row = headings + 1 + month;
-    const back = month - MONTHS;
-    page.formula(`A${row}`, `EDATE(DATE(YEAR(${AS_OF}),MONTH(${AS_OF}),1),${back})`, {
-      ...withFormat(STYLES.computed, FORMATS.month),
-      horizontal: "left",
-    });
-    const inMonth = `(Findings[Date]>=$A${row})*(Findings[Date]<EDATE($A${row},1))`;
-    const kind = (column: string): string => `(Findings[Kind]=${column}$${headings})`;
-    const style = { ...STYLES.computed, horizontal: "left" } as const;
-    page.formula(`B${row}`, `SUMPRODUCT(${inMonth}*${kind("B")}*${isNew})`, style);
-    page.formula(`C${row}`, `SUMPRODUCT(${inMonth}*${kind("C")}*${isNew})`, style);
-    page.formula(`D${row}`, `SUMPRODUCT(${inMonth}*(${kind("D")}+(Findings[Kind]="shape"))*${isNew})`, style);
-  }
+  const thisMonth = `DATE(YEAR(${AS_OF}),MONTH(${AS_OF}),1)`;
+  const formula = `HERD.LESION.MONTHS(${FINDINGS},EDATE(${thisMonth},-${MONTHS}),${thisMonth}-1,$B$6)`;
+  page.table(`M${headings}`, formula, lesionMonths, MONTHS + 1);
+  for (let month = 1; month <= MONTHS; month++) page.put(`M${headings + month}`, null, withFormat(left, FORMATS.month));
   const last = headings + MONTHS;
+  const series = (column: string, colour: string) => ({
+    name: `Claws!$${column}$${headings}`,
+    values: `Claws!$${column}$${headings + 1}:$${column}$${last}`,
+    colour,
+  });
   page.chart({
     type: "stacked columns",
     title: "New cases by month",
-    description: `Stacked columns of new claw cases in each of ${MONTHS} months: infectious, horn and other. The numbers stand in A${headings}:D${last}.`,
+    description: `Stacked columns of new claw cases in each of ${MONTHS} months: horn, infectious, shape and other. The numbers stand in M${headings}:R${last}.`,
     over: "D3:K19",
-    categories: `Claws!$A$${headings + 1}:$A$${last}`,
+    categories: `Claws!$M$${headings + 1}:$M$${last}`,
     categoryFormat: FORMATS.month,
     valueTitle: "new cases",
     valueFormat: "0",
     series: [
-      { name: `Claws!$C$${headings}`, values: `Claws!$C$${headings + 1}:$C$${last}`, colour: COLOURS.deep },
-      { name: `Claws!$B$${headings}`, values: `Claws!$B$${headings + 1}:$B$${last}`, colour: COLOURS.amber },
-      { name: `Claws!$D$${headings}`, values: `Claws!$D$${headings + 1}:$D$${last}`, colour: COLOURS.grey },
+      series("N", COLOURS.deep),
+      series("O", COLOURS.amber),
+      series("P", COLOURS.grey),
+      series("Q", COLOURS.line),
     ],
   });
 }
 
-function byScoring(page: Page): void {
-  page.section(`A${SCORINGS_AT}`, `Lame cows at the last ${SCORINGS} scorings`, 11);
-  const headings = SCORINGS_AT + 1;
-  page.headings(`A${headings}`, ["Scored on", "Lame share"]);
-  const left = { ...STYLES.computed, horizontal: "left" } as const;
-  page.fill(
-    `A${headings + 1}`,
-    `TAKE(SORT(UNIQUE(Scores[Date])),-${SCORINGS})`,
-    [withFormat(left, FORMATS.day)],
-    SCORINGS,
-  );
-  for (let index = 0; index < SCORINGS; index++) {
-    const date = below(`A${headings + 1}`, index);
-    page.formula(
-      below(`B${headings + 1}`, index),
-      `HERD.LAME.SHARE(FILTER(Scores[Score],Scores[Date]=${date}),${SCALE})`,
-      withFormat(left, FORMATS.share),
-    );
-  }
-  const last = headings + SCORINGS;
-  page.chart({
-    type: "lines",
-    title: "Share of lame cows",
-    description: `Line of the share of cows scored 2 or 3 at the last ${SCORINGS} scorings. The numbers stand in A${headings}:B${last}.`,
-    over: `D${SCORINGS_AT + 1}:K${SCORINGS_AT + 18}`,
-    categories: `Claws!$A$${headings + 1}:$A$${last}`,
-    categoryFormat: FORMATS.day,
-    valueTitle: "lame",
-    valueFormat: "0%",
-    series: [{ name: `Claws!$B$${headings}`, values: `Claws!$B$${headings + 1}:$B$${last}`, colour: COLOURS.deep }],
-  });
+function repeats(page: Page): void {
+  page.section(`M${REPEATS_AT}`, "Cows with several new cases in the period", 6);
+  page.input(`M${REPEATS_AT + 1}`, "New cases", 4);
+  page.table(`M${REPEATS_AT + 2}`, `HERD.COW.REPEATS(${FINDINGS},$B$4,$B$5,N${REPEATS_AT + 1},$B$6)`, cowRepeats, 40);
 }

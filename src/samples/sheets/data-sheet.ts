@@ -9,7 +9,7 @@ import { cellAddress } from "../../xlsx/address";
 import type { CellStyle } from "../../xlsx/model";
 import type { NewHighlight, NewSheet, NewValidation } from "../../xlsx/write-model";
 import { FORMATS, STYLES, withFormat } from "../look";
-import { Page } from "../page";
+import { ALIGNED, Page } from "../page";
 
 /** Name of the cells that list the codes of the claw disorder key. */
 export const LESION_CODES = "LesionCodes";
@@ -56,7 +56,7 @@ export function dataSheet({
     styleName: TABLE_STYLE,
     columns: columns.map((column) => ({
       heading: column.heading,
-      headingStyle: column.formula === undefined ? STYLES.heading : STYLES.computedHeading,
+      headingStyle: headingStyleOf(column),
       style: cellStyleOf(column),
       ...(column.formula === undefined ? {} : { formula: column.formula }),
     })),
@@ -84,10 +84,17 @@ function areaOf(column: number, lastRow: number): string {
 }
 
 function cellStyleOf(column: ColumnDefinition): CellStyle {
-  const { formula, holds, key } = column;
-  const style: CellStyle = formula === undefined ? { colour: STYLES.label.colour } : STYLES.computed;
-  const format = numberFormatOf(column) ?? DECIMALS[key];
-  return { ...withFormat(style, format), ...(holds === "cow" || holds === "day" ? { horizontal: "left" } : {}) };
+  const style: CellStyle = column.formula === undefined ? { colour: STYLES.label.colour } : STYLES.computed;
+  return { ...withFormat(style, numberFormatOf(column) ?? DECIMALS[column.key]), ...alignmentOf(column) };
+}
+
+function headingStyleOf(column: ColumnDefinition): CellStyle {
+  const style = column.formula === undefined ? STYLES.heading : STYLES.computedHeading;
+  return { ...style, ...alignmentOf(column), vertical: "middle" };
+}
+
+function alignmentOf({ holds }: ColumnDefinition): CellStyle {
+  return holds === "number" || holds === "whole number" ? ALIGNED.number : ALIGNED.text;
 }
 
 const DECIMALS: Readonly<Record<string, string>> = {

@@ -11,10 +11,14 @@ const LAST_ROW = FIRST_ROW + ROWS;
 
 /** What has to be done on the as-of day and in the days after it. */
 export function dueSheet(): NewSheet {
-  const page = new Page("Due", "What is due", "Prints on one page a day. The lists grow and shrink by themselves.");
+  const page = new Page(
+    "Due",
+    "What is due",
+    "A list for the parlour wall: print it in the morning. It grows and shrinks by itself.",
+  );
   page.figure("A4", "As of", AS_OF, FORMATS.day);
   page.input("A5", "Days ahead, feet", 7);
-  page.input("A6", "Days ahead, trims", 14);
+  page.input("A6", "Days ahead, trims", 28);
   const over = `E${FIRST_ROW + 1}:E${LAST_ROW}`;
   page.figure("D4", "Overdue", `COUNTIF(${over},">0")`);
   page.figure("D5", "Today", `COUNTIF(${over},0)`);
@@ -50,7 +54,7 @@ function trims(page: Page): void {
   const day = withFormat(cell, FORMATS.day);
   page.fill(
     `G${FIRST_ROW + 1}`,
-    `IFERROR(SORT(FILTER(CHOOSECOLS(Cows,1,8,10,11),${wanted}),4),"none")`,
+    `IFERROR(SORT(FILTER(HSTACK(Cows[Cow],Cows[Group],Cows[Last trim],Cows[Next trim]),${wanted}),4),"none")`,
     [cell, cell, day, day],
     ROWS,
   );

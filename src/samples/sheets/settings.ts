@@ -24,7 +24,7 @@ function settings(
     columns: headings.map((heading, column) => ({
       heading: String(heading),
       headingStyle: STYLES.heading,
-      style: (column === headings.length - 1 ? STYLES.text : STYLES.input) satisfies CellStyle,
+      style: (column === headings.length - 1 ? STYLES.label : STYLES.input) satisfies CellStyle,
     })),
     rows: rows.map((row) => row.map((value) => (value === "" ? null : (value as number | string)))),
   });
@@ -38,17 +38,18 @@ export function rulesSheet(): NewSheet {
     "Days from the treatment to each look, lesion by lesion. Change a number: dates on Findings and Due follow.",
   );
   settings(page, "Rules", "A4", printedRecheckRules());
-  settings(page, "TrimRules", "M4", printedTrimRules());
+  page.section("A14", "Routine trims", 11);
+  settings(page, "TrimRules", "A15", printedTrimRules());
   page.height(4, 46);
   const lines = [
     "A parent code covers its forms: U covers SU, TU and BU; WL covers WLF and WLA; SH covers SHD and SHC.",
     "A lesion without a row has no recheck date. Add a row below the table for one that the farm wants to see again.",
     "The days are aids to memory. Diagnosis, medicines and courses of treatment are the veterinarian's.",
   ];
-  lines.forEach((line, index) => page.put(`A${14 + index}`, line, STYLES.note));
+  lines.forEach((line, index) => page.put(`A${22 + index}`, line, STYLES.note));
   return page.sheet({
     tabColour: SETTINGS_TAB,
-    widths: [9, 10, 10, 10, 10, 10, 10, 10, 11, 10, 34, 3, 18, 8, 40],
+    widths: [17, 10, 10, 10, 10, 10, 10, 10, 11, 10, 40],
     frozenRows: 4,
     print: { landscape: true, pagesDown: 1 },
   });

@@ -32,7 +32,9 @@ const TO_TRY: readonly (readonly [who: string, sheet: string, what: string])[] =
 
 const SHEETS: readonly (readonly [sheet: string, what: string])[] = [
   ["Due", "Feet to look at, routine trims, lame cows not yet treated: for today and the days ahead."],
-  ["Claws", "New cases by lesion against targets, by lactation, by month; the share of lame cows."],
+  ["Claws", "New cases by lesion against targets, by lactation, by month."],
+  ["Where to look", "What the findings of the period point to in the barn."],
+  ["Lame cows", "The share of lame cows at each scoring."],
   ["Cells", "Milk and money that go with high cell counts, the tank, the cows that weigh most."],
   ["Trimming", "Toe lengths, a trimming plan for one foot, dates after a treatment."],
   ["Cows", "The herd, one row a cow."],
@@ -87,7 +89,7 @@ export function startSheet(): NewSheet {
   );
   row = legend(page, row + 1);
   page.section(`A${row + 1}`, "Cautions", 3);
-  CAUTIONS.forEach((caution, index) => page.paragraph(`A${row + 2 + index}`, 3, 2, caution));
+  CAUTIONS.forEach((caution, index) => page.paragraph(`A${row + 2 + index}`, 3, caution.length > 140 ? 2 : 1, caution));
   return page.sheet({
     tabColour: COLOURS.warnInk,
     widths: [24, 14, 92],
@@ -117,7 +119,7 @@ function legend(page: Page, row: number): number {
     ["dark heading", STYLES.heading, "A column that is typed in."],
     ["pale heading", STYLES.computedHeading, "A column or list that formulas fill: leave it alone, it follows."],
     [
-      "#NAME?",
+      "shows #NAME?",
       STYLES.warn,
       "The Evenfoot add-in, which brings the HERD functions, is not loaded. Load it, then recalculate.",
     ],

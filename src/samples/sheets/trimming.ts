@@ -3,7 +3,7 @@ import { trimPlan } from "../../functions/claws/trim-plan";
 import { CLAWS, FEET, LANDMARKS } from "../../workbook/tables";
 import type { NewSheet, NewValidation } from "../../xlsx/write-model";
 import { FORMATS, STYLES } from "../look";
-import { Page } from "../page";
+import { ALIGNED, Page, resultColumns } from "../page";
 import { LESION_CODES, TREATMENT_LIST } from "./data-sheet";
 
 const left = { ...STYLES.computed, horizontal: "left" } as const;
@@ -24,9 +24,9 @@ export function trimmingSheet(): NewSheet {
   for (const column of ["B", "C", "D", "E", "F"]) page.put(`${column}3`, null, STYLES.warn);
   return page.sheet({
     tabColour: "#7A5C86",
-    widths: [30, 26, 26, 60, 52, 12],
+    widths: [30, 24, 22, 56, 62, 3],
     frozenRows: 2,
-    print: { landscape: true },
+    print: { landscape: true, pagesDown: 1 },
   });
 }
 
@@ -60,7 +60,15 @@ function oneFoot(page: Page): void {
   choose(page, "B9", LANDMARKS);
   choose(page, "B11", ["lame", "sound"]);
   page.validate(fromList("B12", LESION_CODES));
-  page.table("C6", "HERD.TRIM.PLAN(B6,B7,B8,B9,B10,B11,B12)", trimPlan, 6);
+  const text = { ...STYLES.computed, ...ALIGNED.text, wrap: true };
+  page.fill(
+    "C6",
+    "HERD.TRIM.PLAN(B6,B7,B8,B9,B10,B11,B12)",
+    resultColumns(trimPlan).map(() => text),
+    6,
+    STYLES.computedHeading,
+  );
+  for (let row = 7; row <= 11; row++) page.height(row, 31);
   page.figure("A14", "Claw to start with", "HERD.CLAW.REFERENCE(B6)");
   page.figure("A15", "Leave at least, mm", "HERD.TOE.MINIMUM(B9,B10)");
   page.figure("A16", "Inner claw", "HERD.TOE.CHECK(B7,B9,B10)");
@@ -115,7 +123,7 @@ function lastTrimmingDay(page: Page): void {
   page.figure(`A${TOES_AT + 4}`, "Short: not to be cut", count("short:"));
   page.headings(`C${TOES_AT + 1}`, ["Cow", "Advice"]);
   const wanted = `(Findings[Date]=${day})*ISNUMBER(Findings[Toe mm])`;
-  page.fill(`C${TOES_AT + 2}`, `FILTER(CHOOSECOLS(Findings,2,20),${wanted},"none")`, [left, left], 40);
+  page.fill(`C${TOES_AT + 2}`, `FILTER(HSTACK(Findings[Cow],Findings[Toe advice]),${wanted},"none")`, [left, left], 40);
   page.highlight({
     area: `C${TOES_AT + 2}:D${TOES_AT + 42}`,
     formula: `LEFT($D${TOES_AT + 2},6)="short:"`,

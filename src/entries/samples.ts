@@ -1,0 +1,72 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { recalculate } from "../engine/headless";
+import type { ComputedWorkbook } from "../engine/results";
+import { registry } from "../functions/registry";
+import { herdWorkbook } from "../samples/herd-workbook";
+import { areaAddress, cellAddress } from "../xlsx/address";
+import type { CellContent } from "../xlsx/model";
+import { readWorkbook } from "../xlsx/read";
+import { writeWorkbook } from "../xlsx/write";
+import type { ComputedValues, NewWorkbook } from "../xlsx/write-model";
+
+/**
+ * `npm run samples` writes the sample workbooks with the values of their formulas; `npm run samples -- --check` only
+ * compares and fails, naming each file that is stale.
+ */
+const FOLDER = join(__dirname, "../../sample-workbooks");
+const SAMPLES: readonly { readonly file: string; readonly workbook: () => NewWorkbook }[] = [
+  { file: "herd-workbook.xlsx", workbook: herdWorkbook },
+];
+
+const ids = registry.map(({ id }) => id);
+
+/** The workbook is written without values, computed, and written again with them. */
+async function computedBytes(book: NewWorkbook): Promise<Uint8Array> {
+  const bare = await writeWorkbook(book, ids);
+  const computed = await recalculate(readWorkbook(bare, ids));
+  refuseErrors(computed);
+  return writeWorkbook(book, ids, valuesOf(computed));
+}
+
+/** A sample that shows an error shows a mistake of ours. */
+function refuseErrors({ sheets }: ComputedWorkbook): void {
+  const errors = sheets.flatMap(({ name, cells }) =>
+    cells.flatMap(({ row, column, value, formula = "", message = "" }) =>
+      typeof value === "object" ? [`${name}!${cellAddress(row, column)} ${value.error} ${message} =${formula}`] : [],
+    ),
+  );
+  if (errors.length > 0) throw new Error(`a sample computes errors:\n${errors.join("\n")}`);
+}
+
+function valuesOf({ sheets }: ComputedWorkbook): ComputedValues {
+  const values = new Map<string, CellContent>();
+  const filled = new Map<string, string>();
+  for (const { name, cells, spills } of sheets) {
+    for (const { row, column, value } of cells) values.set(`${name}!${cellAddress(row, column)}`, value);
+    for (const { row, column, area } of spills) filled.set(`${name}!${cellAddress(row, column)}`, areaAddress(area));
+  }
+  return {
+    // A formula whose result is empty text shows nothing and is not among the cells.
+    value: (sheet, address) => values.get(`${sheet}!${address}`) ?? "",
+    filled: (sheet, address) => filled.get(`${sheet}!${address}`),
+  };
+}
+
+async function main(check: boolean): Promise<void> {
+  for (const { file, workbook } of SAMPLES) {
+    const path = join(FOLDER, file);
+    const bytes = await computedBytes(workbook());
+    if (existsSync(path) && Buffer.from(bytes).equals(readFileSync(path))) continue;
+    if (check) {
+      console.error(`stale: ${path}; run npm run samples`);
+      process.exitCode = 1;
+      continue;
+    }
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, bytes);
+    console.log(`${file}: ${Math.round(bytes.length / 1024)} KB`);
+  }
+}
+
+void main(process.argv.includes("--check"));
