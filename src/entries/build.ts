@@ -1,4 +1,3 @@
-import { join } from "node:path";
 import { makeBuild } from "./excel-build/make";
 import { buildOptions, LOCAL_ADDRESS, USAGE } from "./excel-build/options";
 
@@ -6,8 +5,8 @@ import { buildOptions, LOCAL_ADDRESS, USAGE } from "./excel-build/options";
 async function main(args: readonly string[]): Promise<void> {
   if (args.includes("--help")) return console.log(USAGE);
   const options = buildOptions(args);
-  await makeBuild(options, join(__dirname, "../../dist"));
-  console.log(`Made dist/ for ${options.address}. Host it there and install dist/manifest.xml.`);
+  await makeBuild(options);
+  console.log(`Made ${options.folder} for ${options.address}. Host it there and install its manifest.xml.`);
   if (options.address === LOCAL_ADDRESS) {
     console.log("That is this machine: npm run excel serves it. For others, build with --address https://...");
   }

@@ -9,8 +9,6 @@ import { buildOptions, LOCAL_ADDRESS } from "./excel-build/options";
  * `npm run excel` builds for this machine and serves it to Excel over https. With `--development` it is the edition
  * that can be installed beside a release.
  */
-const DIST = join(__dirname, "../../dist");
-
 const WITHOUT_CERTIFICATE = `Excel loads add-ins over https only, and this machine has no certificate for localhost that it trusts.
 What to do:
   - Run "npx office-addin-dev-certs install" in a terminal and agree when the system asks whether to trust it; on
@@ -43,14 +41,14 @@ async function main(args: readonly string[]): Promise<void> {
     process.exitCode = 1;
     return;
   }
-  await makeBuild(options, DIST);
-  const server = createServer(credentials, sirv(DIST, { dev: true, etag: true }));
+  await makeBuild(options);
+  const server = createServer(credentials, sirv(options.folder, { dev: true, etag: true }));
   server.on("error", (error) => {
     console.error(`cannot serve ${LOCAL_ADDRESS}: ${error.message}`);
     process.exitCode = 1;
   });
   server.listen(Number(new URL(LOCAL_ADDRESS).port), "localhost", () => {
-    console.log(`Serving ${LOCAL_ADDRESS}; the manifest is ${join(DIST, "manifest.xml")}\n\n${INSTALL}`);
+    console.log(`Serving ${LOCAL_ADDRESS}; the manifest is ${join(options.folder, "manifest.xml")}\n\n${INSTALL}`);
   });
 }
 

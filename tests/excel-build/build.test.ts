@@ -1,14 +1,16 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
-import { makeBuild } from "../../src/entries/excel-build/make";
+import { dirname, join, resolve } from "node:path";
 import { buildOptions, LOCAL_ADDRESS } from "../../src/entries/excel-build/options";
+import { buildInto } from "./build-into";
 
 const ADDRESS = "https://herd.example/evenfoot";
 const folder = mkdtempSync(join(tmpdir(), "evenfoot-"));
 const read = (file: string): string => readFileSync(join(folder, file), "utf8");
 
-beforeAll(() => makeBuild({ address: ADDRESS, edition: "development", officeJs: "copy" }, folder), 120_000);
+beforeAll(() => {
+  expect(buildInto(folder, "--address", ADDRESS, "--development")).toMatchObject({ status: 0 });
+}, 120_000);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 describe("the folder that the build makes", () => {
@@ -57,18 +59,39 @@ describe("the folder that the build makes", () => {
   });
 });
 
+test("a folder that holds something else is left alone", () => {
+  const { status, said } = buildInto(__dirname);
+  expect(status).toBe(1);
+  expect(said).toContain("--folder must be new, empty or made by an earlier build");
+  expect(existsSync(__filename)).toBe(true);
+}, 60_000);
+
 describe("the switches of the build", () => {
   test("default to this machine, the release and a copy of Office.js", () => {
-    expect(buildOptions([])).toEqual({ address: LOCAL_ADDRESS, edition: "release", officeJs: "copy" });
+    expect(buildOptions([])).toEqual({
+      address: LOCAL_ADDRESS,
+      edition: "release",
+      officeJs: "copy",
+      folder: join(__dirname, "../../dist"),
+    });
   });
 
   test("take an address, the development edition and Microsoft's servers", () => {
     expect(
-      buildOptions(["--address", "https://a.example:8443/x/", "--development", "--office-js", "microsoft"]),
+      buildOptions([
+        "--address",
+        "https://a.example:8443/x/",
+        "--development",
+        "--office-js",
+        "microsoft",
+        "--folder",
+        "made",
+      ]),
     ).toEqual({
       address: "https://a.example:8443/x",
       edition: "development",
       officeJs: "microsoft",
+      folder: resolve("made"),
     });
   });
 

@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
 import { gzipSync } from "node:zlib";
-import { bundle } from "../../src/entries/excel-build/bundle";
 import { registry } from "../../src/functions/registry";
+import { buildInto } from "./build-into";
 
 /** What Excel offers to a script of functions; a stand-in written from the documentation of custom functions. */
 class CustomFunctionsError {
@@ -56,10 +56,10 @@ function load(folder: string): Map<string, Associated> {
 const folder = mkdtempSync(join(tmpdir(), "evenfoot-"));
 let functions: Map<string, Associated>;
 
-beforeAll(async () => {
-  await bundle(folder);
+beforeAll(() => {
+  expect(buildInto(folder)).toMatchObject({ status: 0 });
   functions = load(folder);
-}, 60_000);
+}, 120_000);
 
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -123,7 +123,12 @@ test.each(examples)(
     for (const row of rows) {
       row.forEach((cell, column) => {
         const isDate = types[column] === "date" && typeof bare(cell) === "number";
-        if (isDate) expect(cell).toEqual({ type: "Double", basicValue: bare(cell), numberFormat: "yyyy-mm-dd" });
+        if (isDate)
+          expect(cell).toEqual({
+            type: "Double",
+            basicValue: bare(cell),
+            numberFormat: expect.stringMatching(/^yyyy-mm(-dd)?$/),
+          });
         else expect(["number", "string", "boolean"]).toContain(typeof cell);
       });
     }

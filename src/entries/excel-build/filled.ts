@@ -13,7 +13,7 @@ const EDITIONS = {
 /** What a source file may have filled in: {{address}}, {{id}} and so on. */
 export type Values = Readonly<Record<string, string>>;
 
-export function valuesOf({ address, edition, officeJs }: BuildOptions, packageVersion: string): Values {
+export function valuesOf({ address, edition, officeJs }: Omit<BuildOptions, "folder">, packageVersion: string): Values {
   const microsoft = "https://appsforoffice.microsoft.com";
   const scripts = officeJs === "copy" ? "'self'" : `'self' ${microsoft}`;
   return {

@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { referencePage } from "../../functions/reference-page";
 import { registry } from "../../functions/registry";
@@ -11,7 +11,9 @@ const ROOT = join(__dirname, "../../..");
 const MANIFEST = join(ROOT, "manifest");
 
 /** Makes the folder to be served and, in it, the manifest to be installed. */
-export async function makeBuild(options: BuildOptions, target: string): Promise<void> {
+export async function makeBuild(options: BuildOptions): Promise<void> {
+  const { folder: target } = options;
+  refuseOtherFolder(target);
   rmSync(target, { recursive: true, force: true });
   await bundle(target);
   writeFilled(valuesOf(options, packageVersion()), target);
@@ -20,6 +22,12 @@ export async function makeBuild(options: BuildOptions, target: string): Promise<
   for (const file of pngs) cpSync(join(MANIFEST, "icons", file), join(target, "icons", file));
   for (const file of ["LICENSE", "NOTICE"]) cpSync(join(ROOT, file), join(target, file));
   if (options.officeJs === "copy") copyOfficeJs(join(target, "office"));
+}
+
+/** What a folder held is removed, so it must be one of ours. */
+function refuseOtherFolder(folder: string): void {
+  if (!existsSync(folder) || readdirSync(folder).length === 0 || existsSync(join(folder, "manifest.xml"))) return;
+  throw new Error(`--folder must be new, empty or made by an earlier build; ${folder} holds something else`);
 }
 
 function packageVersion(): string {

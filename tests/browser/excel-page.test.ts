@@ -1,0 +1,86 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { createServer, type Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Browser, chromium, type Page } from "playwright-core";
+import sirv from "sirv";
+import { registry } from "../../src/functions/registry";
+import { buildInto } from "../excel-build/build-into";
+
+/** The build and a browser that has only just come up may take long on a small machine. */
+const SLOW = 120_000;
+
+/** The pages as built, with the unmodified Office.js, in a browser that is not Excel. */
+const folder = mkdtempSync(join(tmpdir(), "evenfoot-"));
+const trouble: string[] = [];
+const outside: string[] = [];
+let server: Server;
+let browser: Browser;
+let page: Page;
+let address: string;
+
+beforeAll(async () => {
+  expect(buildInto(folder)).toMatchObject({ status: 0 });
+  server = createServer(sirv(folder));
+  await new Promise<void>((resolve) => server.listen(0, "localhost", resolve));
+  address = `http://localhost:${(server.address() as AddressInfo).port}`;
+  browser = await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
+  page = await browser.newPage();
+  page.on("pageerror", ({ message }) => trouble.push(message));
+  page.on("console", (message) => {
+    if (message.type() === "error") trouble.push(message.text());
+  });
+  page.on("request", (request) => {
+    if (!request.url().startsWith(address)) outside.push(request.url());
+  });
+}, SLOW);
+
+afterAll(async () => {
+  await browser.close();
+  await new Promise((resolve) => server.close(resolve));
+  rmSync(folder, { recursive: true });
+});
+
+/** What CustomFunctions.associate of the unmodified library has taken. */
+interface Associations {
+  readonly CustomFunctions: {
+    readonly _association: { readonly mappings: Record<string, (...args: unknown[]) => unknown> };
+  };
+}
+
+test("every function is associated with Microsoft's own library, and answers", async () => {
+  await page.goto(`${address}/taskpane.html`);
+  const ids = await page.evaluate(() =>
+    Object.keys((globalThis as unknown as Associations).CustomFunctions._association.mappings),
+  );
+  expect(ids.sort()).toEqual(registry.map(({ id }) => id).sort());
+  const score = await page.evaluate(() =>
+    (globalThis as unknown as Associations).CustomFunctions._association.mappings["CELL.SCORE"]!(200, null, {}),
+  );
+  expect(score).toBeCloseTo(4, 12);
+});
+
+test("the functions that tell of others load the texts from the same server", async () => {
+  const source = await page.evaluate(() =>
+    (globalThis as unknown as Associations).CustomFunctions._association.mappings["ABOUT.SOURCE"]!("SHARE.LOW", {}),
+  );
+  expect(source).toContain("Wilson EB 1927");
+});
+
+test("outside Excel the pane says where it works", async () => {
+  await page.locator("#pane", { hasText: "Evenfoot works inside Excel" }).waitFor();
+});
+
+test("the help page shows the function that a help link points to", async () => {
+  await page.goto(`${address}/help/functions.html#toe-check`);
+  await page.waitForFunction(() => document.styleSheets.length === 1);
+  const top = await page.locator("#toe-check").evaluate((entry) => entry.getBoundingClientRect().top);
+  expect(top).toBeGreaterThanOrEqual(-1);
+  expect(top).toBeLessThan(50);
+});
+
+test("no page broke its own policy or asked anything of another server", () => {
+  expect(trouble).toEqual([]);
+  expect(outside).toEqual([]);
+});
