@@ -3,11 +3,17 @@ import { anchorArrayFunction } from "./fixes/anchor-array";
 import { edate } from "./fixes/edate";
 import { fixHalfTypedBracket } from "./fixes/half-typed-bracket";
 import { fixInvertedIndex } from "./fixes/inverted-index";
+import { image } from "./fixes/image";
 import { isoWeekNumber } from "./fixes/isoweeknum";
 import { fixLetAndLambda } from "./fixes/let-and-lambda";
+import { fixOwnRow } from "./fixes/own-row";
+import { fixRangeUnion } from "./fixes/range-union";
+import { fixSheetLimits } from "./fixes/sheet-limits";
 import { singleFunction } from "./fixes/single";
 import { sort } from "./fixes/sort";
+import { fixSpillOrder } from "./fixes/spill-order";
 import { fixTableReferences } from "./fixes/table-references";
+import { fixThrowingFormula } from "./fixes/throwing-formula";
 
 let areApplied = false;
 
@@ -19,12 +25,19 @@ export function applyFixes(): void {
   fixInvertedIndex();
   fixLetAndLambda();
   fixTableReferences();
+  fixOwnRow();
+  fixRangeUnion();
+  fixSheetLimits();
+  fixSpillOrder();
+  // Last, so that it stands around all others.
+  fixThrowingFormula();
 }
 
 /** Functions of the engine that are replaced or added. */
 export const fixedFunctions: readonly EngineFunction[] = [
   anchorArrayFunction,
   edate,
+  image,
   isoWeekNumber,
   singleFunction,
   sort,

@@ -1,4 +1,4 @@
-import type { IUnitRange, Nullable } from "@univerjs/core";
+import type { ICellData, IRange, IUnitRange, Nullable, ObjectMatrix } from "@univerjs/core";
 import type { FormulaDependencyTree, IDefinedNamesServiceParam, LexerNode } from "@univerjs/engine-formula";
 
 /**
@@ -47,7 +47,36 @@ export interface DependencyGeneratorInternals {
   ): FormulaDependencyTree;
 }
 
-export interface DirtyRanges {
-  readonly dirtyRanges: IUnitRange[];
-  readonly excludedCell: unknown;
+type Matrix<T> = { readonly [row: number]: { readonly [column: number]: T } };
+type BySheet<T> = Nullable<{ readonly [unitId: string]: Nullable<{ readonly [sheetId: string]: T }> }>;
+
+/** Where formulas that fill several cells stand, and what they fill. */
+export type SpillRanges = BySheet<Matrix<IRange>>;
+export type SpilledCells = BySheet<ObjectMatrix<Nullable<ICellData>>>;
+
+export interface CalculationState {
+  readonly arrayFormulaRange: SpillRanges;
+  readonly runtimeFeatureRange: object;
+}
+
+export interface CalculationInternals {
+  readonly _currentConfigService: {
+    getArrayFormulaRange(): SpillRanges;
+    getFormulaData(): BySheet<Matrix<Nullable<{ readonly f?: string }>>>;
+    loadDirtyRangesAndExcludedCell(dirtyRanges: readonly IUnitRange[], excludedCells: object): void;
+  };
+  readonly _runtimeService: {
+    getUnitArrayFormula(): SpillRanges;
+    getRuntimeArrayFormulaCellData(): SpilledCells;
+    getRuntimeClearArrayFormulaCellData(): SpilledCells;
+  };
+  readonly _formulaDependencyGenerator: {
+    readonly _dependencyManagerService: { searchDependency(ranges: readonly IUnitRange[]): ReadonlySet<number> };
+  };
+  _apply(isArrayFormulaState?: boolean): Promise<CalculationState | undefined>;
+  _executeStep(): Promise<true | undefined>;
+  _getArrayFormulaDirtyRangeAndExcludedRange(
+    arrayFormulaRange: object,
+    runtimeFeatureRange: object,
+  ): { readonly dirtyRanges: readonly IUnitRange[] };
 }

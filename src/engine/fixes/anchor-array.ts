@@ -4,10 +4,10 @@ import {
   ErrorType,
   ErrorValueObject,
   type FunctionVariantType,
-  RangeReferenceObject,
 } from "@univerjs/engine-formula";
 import type { IRange } from "@univerjs/core";
 import type { EngineFunction, EngineResult } from "../engine-function";
+import { referenceTo } from "../reference";
 
 /** The function that stands for the operator "#" of A1#: all cells that the formula in A1 fills. */
 export const ANCHOR_ARRAY = "ANCHORARRAY";
@@ -30,9 +30,7 @@ function anchorArray(anchor: FunctionVariantType): EngineResult {
   const { startRow, startColumn } = reference.getRangePosition();
   if (cellText(reference, startRow, startColumn) === ErrorType.SPILL) return ErrorValueObject.create(ErrorType.SPILL);
   const range = spillRange(reference, startRow, startColumn);
-  return range === undefined
-    ? ErrorValueObject.create(ErrorType.REF)
-    : new RangeReferenceObject(range, reference.getSheetId(), reference.getUnitId());
+  return range === undefined ? ErrorValueObject.create(ErrorType.REF) : referenceTo(range, reference);
 }
 
 function cellText(reference: BaseReferenceObject, row: number, column: number): unknown {

@@ -6,9 +6,9 @@ import {
   ErrorValueObject,
   type FunctionVariantType,
   NullValueObject,
-  RangeReferenceObject,
 } from "@univerjs/engine-formula";
 import type { EngineFunction, EngineResult } from "../engine-function";
+import { referenceTo } from "../reference";
 
 /** The function that stands for the operator "@" of @A1:A9: the one cell in the formula's own row or column. */
 export const SINGLE = "SINGLE";
@@ -41,7 +41,7 @@ function intersection(reference: BaseReferenceObject, row: number, column: numbe
   const isInside = atRow >= startRow && atRow <= endRow && atColumn >= startColumn && atColumn <= endColumn;
   if (isBlock || !isInside) return ErrorValueObject.create(ErrorType.VALUE);
   const cell = { startRow: atRow, endRow: atRow, startColumn: atColumn, endColumn: atColumn };
-  return new RangeReferenceObject(cell, reference.getSheetId(), reference.getUnitId());
+  return referenceTo(cell, reference);
 }
 
 export const singleFunction: EngineFunction = [Single, SINGLE];

@@ -64,6 +64,12 @@ export function styleId(style: number): string {
   return `style${style}`;
 }
 
+/** The workbook's number of a style by its id in the grid; undefined for a style that the grid made. */
+export function styleNumber(id: string): number | undefined {
+  const number = /^style(\d+)$/.exec(id)?.[1];
+  return number === undefined ? undefined : Number(number);
+}
+
 export function gridRange({ firstRow, firstColumn, lastRow, lastColumn }: Area): IRange {
   return { startRow: firstRow, startColumn: firstColumn, endRow: lastRow, endColumn: lastColumn };
 }

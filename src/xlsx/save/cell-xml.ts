@@ -82,6 +82,16 @@ function valueXml(prefix: string, value: CellContent): string {
   return `<${prefix}v>${escapeText(text)}</${prefix}v>`;
 }
 
+/**
+ * Errors that a cell can hold by their text. Source: ECMA-376 Part 1, 18.17.3. Later ones (#SPILL!, #CALC!) are kept
+ * as #VALUE! beside metadata of their own, which they get when the workbook is next computed.
+ */
+const STORED_ERRORS = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"]);
+
+function storedError(error: string): string {
+  return STORED_ERRORS.has(error) ? error : "#VALUE!";
+}
+
 /** Whether the cell as written holds that value already. */
 function holds({ attributes, value: text, others }: ScannedCell, value: CellContent): boolean {
   const type = attributeOf(attributes, "t") ?? "n";
@@ -90,7 +100,7 @@ function holds({ attributes, value: text, others }: ScannedCell, value: CellCont
   if (text === undefined || type !== (cellType(value) ?? "n")) return false;
   if (typeof value === "number") return Number(text) === value;
   if (typeof value === "boolean") return text === String(Number(value));
-  return unescapeText(decodeEntities(text)) === (typeof value === "string" ? value : value.error);
+  return unescapeText(decodeEntities(text)) === (typeof value === "string" ? value : storedError(value.error));
 }
 
 const ENTITIES: Readonly<Record<string, string>> = { lt: "<", gt: ">", quot: '"', apos: "'", amp: "&" };

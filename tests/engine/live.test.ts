@@ -1,0 +1,104 @@
+import { ICommandService } from "@univerjs/core";
+import { LexerTreeBuilder } from "@univerjs/engine-formula";
+import { SetRangeValuesCommand } from "@univerjs/sheets";
+import { SetSheetTableCommand } from "@univerjs/sheets-table";
+import { type OpenEngine, openEngine } from "../../src/engine/open-engine";
+import { readResults } from "../../src/engine/results";
+import { sheetId, toSnapshot } from "../../src/engine/snapshot";
+import { parseCell } from "../../src/xlsx/address";
+import type { FunctionSpec } from "../../src/functions/define";
+import { registry } from "../../src/functions/registry";
+import { Answers, type Cells, type Extras, workbook } from "./support";
+
+jest.setTimeout(60_000);
+
+let engine: OpenEngine | undefined;
+let opened = 0;
+afterEach(() => engine?.close());
+
+async function open(cells: Cells, extras?: Extras, specs?: readonly FunctionSpec[]): Promise<Answers> {
+  engine = openEngine(toSnapshot(workbook({ Data: cells }, extras), { id: `live-${opened++}` }), specs);
+  return settled();
+}
+
+async function settled(): Promise<Answers> {
+  await engine!.settled();
+  return new Answers(readResults(engine!.workbook, engine!.injector, engine!.log));
+}
+
+/** Types into a cell and waits for the result. */
+async function type(address: string, content: number | string): Promise<Answers> {
+  const { row, column } = parseCell(address)!;
+  const value = typeof content === "string" && content.startsWith("=") ? { f: content } : { v: content };
+  await engine!.injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
+    unitId: engine!.workbook.getUnitId(),
+    subUnitId: sheetId(0),
+    range: { startRow: row, endRow: row, startColumn: column, endColumn: column },
+    value,
+  });
+  return settled();
+}
+
+describe("while cells are being typed", () => {
+  test("spill-order, range-union: a changed cell changes what follows from it", async () => {
+    await open({ A1: 1, A2: "=A1*2", B1: "=SEQUENCE(A1)", C1: "=SUM(B2:B9)", D1: "=B1#*10" });
+    const result = await type("A1", 3);
+    expect(result.value("A2")).toBe(6);
+    expect(result.block("B1:B3")).toEqual([[1], [2], [3]]);
+    expect(result.value("C1")).toBe(5);
+    expect(result.block("D1:D3")).toEqual([[10], [20], [30]]);
+    const less = await type("A1", 2);
+    expect(less.block("B1:B3")).toEqual([[1], [2], [null]]);
+    expect(less.value("C1")).toBe(2);
+    expect(less.block("D1:D3")).toEqual([[10], [20], [null]]);
+  });
+
+  test("let-and-lambda: computed again and again", async () => {
+    await open({ A1: 1, B1: "=LET(x,A1,x*2)", B2: "=SUM(MAP(A1:A1,LAMBDA(v,v+1)))" });
+    for (const content of [5, 6, 7]) {
+      const result = await type("A1", content);
+      expect([result.value("B1"), result.value("B2")]).toEqual([content * 2, content + 1]);
+    }
+  });
+
+  test("half-typed-bracket: a half-typed table reference spoils no later formula", async () => {
+    await open({ A1: 1 });
+    // The editor parses what stands in the cell after each key.
+    engine!.injector.get(LexerTreeBuilder).treeBuilder("=SUM(Milk[");
+    const result = await type("B1", "=SUM(A1,2)");
+    expect(result.value("B1")).toBe(3);
+    expect((await type("B2", "=A1:A1+1")).value("B2")).toBe(2);
+  });
+
+  test("table-references: a table that has grown is read whole, now and at the next change", async () => {
+    await open(
+      { A1: "Cow", B1: "Milk", A2: 1, B2: 10, A3: 2, B3: 20, D1: "=SUM(Milk[Milk])", D2: "=ROWS(Milk)" },
+      { tables: [{ sheet: "Data", name: "Milk", area: "A1:B3" }] },
+    );
+    await type("B4", 30);
+    await engine!.injector.get(ICommandService).executeCommand(SetSheetTableCommand.id, {
+      unitId: engine!.workbook.getUnitId(),
+      tableId: "table-Milk",
+      updateRange: { newRange: { startRow: 0, endRow: 3, startColumn: 0, endColumn: 1 } },
+    });
+    const grown = await settled();
+    expect([grown.value("D1"), grown.value("D2")]).toEqual([60, 3]);
+    const changed = await type("B4", 31);
+    expect([changed.value("D1"), changed.value("D2")]).toEqual([61, 3]);
+  });
+
+  test("throwing-formula: a formula that throws leaves the others alone", async () => {
+    const broken: FunctionSpec = {
+      ...registry[0]!,
+      id: "TEST.BROKEN",
+      parameters: [],
+      compute: () => 1,
+      get result(): FunctionSpec["result"] {
+        throw new Error("broken on purpose");
+      },
+    };
+    const result = await open({ A1: "=HERD.TEST.BROKEN()", A2: "=1+1", A3: "=A1" }, undefined, [broken]);
+    expect(result.block("A1:A3")).toEqual([["#VALUE!"], [2], ["#VALUE!"]]);
+    expect((await type("A2", "=2+2")).value("A2")).toBe(4);
+  });
+});
