@@ -1,12 +1,17 @@
 import { toSnapshot } from "../engine/snapshot";
 import type { GridPort } from "../workbook/grid/port";
+import type { WorkbookModel } from "../xlsx/model";
 import { readWorkbook } from "../xlsx/read";
+import { saveEdits } from "../xlsx/save-edits";
+import { editedSheets } from "./edited-sheets";
 import { type Grid, openGrid } from "./grid/open-grid";
 
 interface OpenWorkbook {
   readonly name: string;
   /** The file as it was opened; what the grid does not know is kept from it. */
   readonly bytes: Uint8Array;
+  /** What the bytes were read as. */
+  readonly model: WorkbookModel;
   readonly grid: Grid;
 }
 
@@ -34,14 +39,23 @@ export class Session {
    * WorkbookFileError, with the other one still open, where the bytes are no workbook.
    */
   async open(name: string, bytes: Uint8Array): Promise<void> {
-    const snapshot = toSnapshot(readWorkbook(bytes, this.functionIds), { title: name });
+    const model = readWorkbook(bytes, this.functionIds);
+    const snapshot = toSnapshot(model, { title: name });
     this.close();
     const container = this.place.appendChild(document.createElement("div"));
     container.className = "grid";
     const grid = openGrid(container, snapshot);
-    this.workbook = { name, bytes, grid };
+    this.workbook = { name, bytes, model, grid };
     this.port.turnTo(grid);
     await grid.computed();
+  }
+
+  /** The bytes of the workbook with all that was typed, computed to the end. */
+  async save(): Promise<Uint8Array> {
+    if (!this.workbook) throw new Error("no workbook is open");
+    const { bytes, model, grid } = this.workbook;
+    await grid.computed();
+    return saveEdits(bytes, model, this.functionIds, editedSheets(grid, model));
   }
 
   private close(): void {

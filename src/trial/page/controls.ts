@@ -4,6 +4,9 @@ import type { Session } from "../session";
 /** Where the page finds the sample, and what it is called. */
 const SAMPLE = { path: "sample-workbooks/herd-workbook.xlsx", name: "herd-workbook.xlsx" };
 
+/** Source: ECMA-376 as registered with IANA. */
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
 /** The line above the grid: which file is open, open another, save a copy. */
 export class Controls {
   private readonly fileName = element("file-name", HTMLElement);
@@ -12,6 +15,7 @@ export class Controls {
   private readonly input = element("file-input", HTMLInputElement);
 
   constructor(private readonly session: Session) {
+    element("save", HTMLButtonElement).addEventListener("click", () => void this.saveCopy());
     element("open", HTMLButtonElement).addEventListener("click", () => this.input.click());
     this.input.addEventListener("change", () => void this.openChosen());
   }
@@ -43,6 +47,18 @@ export class Controls {
     this.sampleNote.hidden = !isSample;
     document.title = `${name} – Evenfoot trial`;
     this.say("");
+  }
+
+  /** Hands a copy to the browser, which puts it where the user keeps downloads. */
+  private async saveCopy(): Promise<void> {
+    if (!this.session.grid) return;
+    const bytes = await this.session.save();
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: XLSX }));
+    link.download = this.session.name;
+    link.click();
+    URL.revokeObjectURL(link.href);
+    this.say(`Saved a copy of ${this.session.name} among your downloads.`);
   }
 
   private say(text: string): void {

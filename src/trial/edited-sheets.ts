@@ -1,0 +1,64 @@
+import type { ICellData, Nullable, Workbook } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { TableManager } from "@univerjs/sheets-table";
+import { readResults } from "../engine/results";
+import { sheetId } from "../engine/snapshot";
+import { styleNumber } from "../engine/snapshot/sheet";
+import type { WorkbookModel } from "../xlsx/model";
+import type { EditedCell, EditedSheet } from "../xlsx/save-edits";
+import type { Grid } from "./grid/open-grid";
+
+/** The sheets of a workbook as they now stand in the grid. `model` is what the grid was opened with. */
+export function editedSheets(grid: Grid, model: WorkbookModel): EditedSheet[] {
+  const workbook = grid.api.getActiveWorkbook()!.getWorkbook();
+  const fresh = readResults(workbook, grid.injector, grid.log).sheets;
+  const tables = grid.injector.get(TableManager);
+  return model.sheets.map(({ name }, index): EditedSheet => {
+    const id = sheetId(index);
+    return {
+      name,
+      contents: contentsOf(grid, workbook, id),
+      tables: tables.getTablesBySubunitId(workbook.getUnitId(), id).map((table) => {
+        const { startRow, startColumn, endRow, endColumn } = table.getRangeInfo();
+        const area = { firstRow: startRow, firstColumn: startColumn, lastRow: endRow, lastColumn: endColumn };
+        return { name: table.getDisplayName(), area };
+      }),
+      fresh: fresh.find((sheet) => sheet.name === name) ?? { name, cells: [], spills: [] },
+    };
+  });
+}
+
+function contentsOf({ injector }: Grid, workbook: Workbook, id: string): EditedCell[] {
+  const formulas = injector.get(FormulaDataModel);
+  const cells: EditedCell[] = [];
+  workbook
+    .getSheetBySheetId(id)
+    ?.getCellMatrix()
+    .forValue((row, column, cell) => {
+      if (!cell) return;
+      const formula =
+        cell.f || cell.si
+          ? formulas.getFormulaStringByCell(row, column, id, workbook.getUnitId())?.slice(1)
+          : undefined;
+      const value = typedValue(cell);
+      if (!formula && value === null) return;
+      cells.push({ row, column, value, ...(formula ? { formula } : {}), ...formatOf(workbook, cell) });
+    });
+  return cells;
+}
+
+/** The grid's mark of a cell that holds TRUE or FALSE. */
+const BOOLEAN = 3;
+
+function typedValue({ v: value, t: type, p: document }: ICellData): EditedCell["value"] {
+  if (value === undefined || value === null || value === "") return document?.body?.dataStream.trim() || null;
+  return type === BOOLEAN ? Boolean(Number(value)) : value;
+}
+
+/** The number of the file's style, or the number format that the grid gave to what was typed. */
+function formatOf(workbook: Workbook, cell: Nullable<ICellData>): Pick<EditedCell, "style" | "numberFormat"> {
+  const style = typeof cell?.s === "string" ? styleNumber(cell.s) : undefined;
+  if (style !== undefined) return { style };
+  const numberFormat = workbook.getStyles().getStyleByCell(cell)?.n?.pattern;
+  return numberFormat === undefined ? {} : { numberFormat };
+}
