@@ -16,7 +16,7 @@ export type AppliedEdit =
       readonly after: RowAsRead;
       readonly headings: readonly string[];
     }
-  | { readonly kind: "remove" };
+  | { readonly kind: "remove"; readonly row: RowAsRead };
 
 /** Rows that each table had before edits were written, by name. */
 export type RowCounts = Readonly<Record<string, number>>;

@@ -79,7 +79,8 @@ function planEdit(edit: Edit, plan: OpenPlan): Result {
   const index = takeRow(plan, edit.row);
   if (edit.kind === "remove") {
     plan.remove.push(index);
-    return () => ({ kind: "remove" });
+    const row = namedCells(info, index, plan.known.rows[index] ?? []);
+    return () => ({ kind: "remove", row });
   }
   const write = { index, cells: cellsByColumn(info, edit.cells) };
   plan.set.push(write);

@@ -1,10 +1,11 @@
 import { cleanBlock, cleanTable, editsOf } from "./clean-values";
 import { tableOf } from "./edit-plan";
+import { inverseOf } from "./inverse";
 import { logged, type LoggedSave, memoryLog, type SaveLog, without } from "./save-log";
 import { standingOf, type Standing } from "./standing";
 import { hostFailed, TableError } from "../table-error";
 import type { AppliedEdit, Edit, TableHost } from "../table-host";
-import type { NewRow, Save, TablePort } from "../table-port";
+import type { Save, TablePort } from "../table-port";
 
 type Begun = Extract<LoggedSave, { state: "begun" }>;
 
@@ -72,22 +73,7 @@ async function takeBack(host: TableHost, log: SaveLog, id: string): Promise<void
     throw new TableError("unknown-save", "This save was taken back already, or is too far back.");
   }
   const applied = save.state === "done" ? save.applied : (await lookUp(host, save)).applied;
-  const edits = [...applied].reverse().flatMap(inverse);
+  const edits = inverseOf(applied);
   if (edits.length > 0) await host.applyEdits(edits, () => undefined);
   log.write(without(log.read(), id));
-}
-
-function inverse(edit: AppliedEdit): Edit[] {
-  switch (edit.kind) {
-    case "append":
-      return [...edit.rows].reverse().map((row) => ({ kind: "remove", row }));
-    case "set":
-      return [{ kind: "set", row: edit.after, cells: cellsOf(edit.before.cells, edit.headings) }];
-    case "remove":
-      return [];
-  }
-}
-
-function cellsOf(cells: NewRow, headings: readonly string[]): NewRow {
-  return Object.fromEntries(headings.map((heading) => [heading, cells[heading] ?? null]));
 }

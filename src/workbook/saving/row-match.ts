@@ -22,14 +22,15 @@ export function holds(
   columns: readonly ColumnInfo[],
   row: readonly PlainCell[],
   cells: Readonly<Record<string, PlainCell>>,
+  same: (is: PlainCell, was: PlainCell) => boolean = (is, was) => is === was,
 ): boolean {
   let compared = false;
-  const same = columns.every(({ heading, calculated }, column) => {
+  const agrees = columns.every(({ heading, calculated }, column) => {
     if (calculated || !Object.hasOwn(cells, heading)) return true;
     compared = true;
-    return (row[column] ?? null) === cells[heading];
+    return same(row[column] ?? null, cells[heading] ?? null);
   });
-  return same && compared;
+  return agrees && compared;
 }
 
 /** Index of the row that still holds what was read: where it stood, or else anywhere. `taken` rows are passed over. */
@@ -69,4 +70,9 @@ export function filledRowCount(rows: KnownRows): number {
   let count = rows.length;
   while (count > 0 && rows[count - 1]?.some((cell) => cell !== null) !== true) count--;
   return count;
+}
+
+/** Where a host broke off, it may not have come to mark a word as text that its language has for TRUE. */
+export function standsFor(is: PlainCell, meant: PlainCell): boolean {
+  return is === meant || (typeof meant === "string" && typeof is === "boolean");
 }

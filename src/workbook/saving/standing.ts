@@ -1,8 +1,7 @@
-import type { LoggedSave } from "./save-log";
-import { findRow, holds, plainValue, rowChanged } from "./row-match";
+import { findRow, holds, plainValue, rowChanged, standsFor } from "./row-match";
 import { tableOf } from "./edit-plan";
 import { tableGone } from "../table-error";
-import type { AppliedEdit, Edit } from "../table-host";
+import type { AppliedEdit, Edit, RowCounts } from "../table-host";
 import { type NewRow, rowAsRead, type RowAsRead, type TableContent } from "../table-port";
 
 /** What of a broken-off save stands in the workbook, and what is still to be written. */
@@ -11,9 +10,9 @@ export interface Standing {
   readonly missing: readonly Edit[];
 }
 
-/** Looks up a save of which nobody knows how far it came. Rows that it appended stand below those counted before. */
+/** Looks up edits of which nobody knows how far they came; removals are left out. Rows that it appended stand below those counted before. */
 export function standingOf(
-  { edits, rowCounts }: Extract<LoggedSave, { state: "begun" }>,
+  { edits, rowCounts }: { readonly edits: readonly Edit[]; readonly rowCounts: RowCounts },
   tables: readonly TableContent[],
 ): Standing {
   const applied: AppliedEdit[] = [];
@@ -43,7 +42,7 @@ export function standingOf(
 function appendedRow(content: TableContent, row: NewRow, from: number, used: Set<number>): RowAsRead | undefined {
   const cells = plainCells(row);
   for (let index = from; index < content.rowCount; index++) {
-    if (used.has(index) || !holds(content.columns, content.rows[index] ?? [], cells)) continue;
+    if (used.has(index) || !holds(content.columns, content.rows[index] ?? [], cells, standsFor)) continue;
     used.add(index);
     return rowAsRead(content, index);
   }
@@ -56,12 +55,13 @@ function setRow(
   used: Set<number>,
 ): RowAsRead | undefined {
   const written = { ...row, cells: { ...row.cells, ...plainCells(cells) } };
-  const index = findRow(content.columns, content.rows, written, used);
-  if (index !== undefined) {
+  const { columns, rows } = content;
+  const index = rows.findIndex((cells, at) => !used.has(at) && holds(columns, cells, written.cells, standsFor));
+  if (index >= 0) {
     used.add(index);
     return rowAsRead(content, index);
   }
-  if (findRow(content.columns, content.rows, row, used) === undefined) throw rowChanged(content, content.rows, row);
+  if (findRow(columns, rows, row, used) === undefined) throw rowChanged(content, rows, row);
   return undefined;
 }
 

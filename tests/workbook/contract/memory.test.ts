@@ -4,7 +4,7 @@ import { MemoryHost } from "../../../src/workbook/memory/table-host";
 import type { PlainCell } from "../../../src/workbook/port";
 import { openTables } from "../../../src/workbook/saving/open-tables";
 import { tablePortContract } from "./contract";
-import { faults } from "./faults";
+import { faults } from "../../fakes/faults";
 import type { OtherUser, StartTable, TestBook } from "./test-book";
 
 function memoryTable({ name, sheet, address, headings, days = [], calculated, rows }: StartTable): MemoryTable {

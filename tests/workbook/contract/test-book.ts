@@ -59,5 +59,7 @@ export interface TestBook {
 /** A host as the contract needs it. */
 export interface TestHost {
   readonly name: string;
+  /** Where several users write at once, blank rows may be left between theirs. */
+  readonly mayLeaveBlankRows?: boolean;
   open(tables: readonly StartTable[]): Promise<TestBook>;
 }

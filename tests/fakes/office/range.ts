@@ -1,0 +1,170 @@
+import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
+import { cellAddress } from "../../../src/workbook/cell-address";
+import { bodyArea, type FakeArea, inArea } from "./document";
+import { HostError } from "./entry";
+import { type FakeContext, Proxy } from "./strict";
+
+const ROWS = 1_048_576;
+/** Excel on the web answers at most 5 MB at once. Source: Microsoft, "Resource limits for Office Add-ins". */
+const LARGEST_ANSWER = 5 * 1024 * 1024;
+
+/** Each cell of a block, row by row. */
+function grid<T>({ row, column, rows, columns }: FakeArea, of: (row: number, column: number) => T): T[][] {
+  return Array.from({ length: rows }, (_, down) =>
+    Array.from({ length: columns }, (__, right) => of(row + down, column + right)),
+  );
+}
+
+function sized(values: unknown[][]): unknown[][] {
+  if (JSON.stringify(values).length > LARGEST_ANSWER) throw new HostError("ResponsePayloadSizeLimitExceeded");
+  return values;
+}
+
+export class FakeRange extends Proxy<FakeArea> {
+  protected readonly readers: Readonly<Record<string, (area: FakeArea) => unknown>> = {
+    rowIndex: ({ row }) => row,
+    columnIndex: ({ column }) => column,
+    rowCount: ({ rows }) => rows,
+    columnCount: ({ columns }) => columns,
+    values: (area) => sized(grid(area, (row, column) => area.sheet.cell(row, column).value)),
+    formulas: (area) =>
+      sized(
+        grid(area, (row, column) => {
+          const { formula, value } = area.sheet.cell(row, column);
+          return formula ?? value;
+        }),
+      ),
+    formulasR1C1: (area) =>
+      sized(
+        grid(area, (row, column) => {
+          const { formula, value } = area.sheet.cell(row, column);
+          if (formula === undefined) return value;
+          return `=${translateFormulaToR1C1(formula.slice(1), cellAddress({ row, column }))}`;
+        }),
+      ),
+    numberFormat: (area) => grid(area, (row, column) => area.sheet.cell(row, column).numberFormat),
+  };
+
+  private from(change: (area: FakeArea) => FakeArea): FakeRange {
+    return new FakeRange(this.context, () => {
+      const area = change(this.host);
+      if (area.row < 0 || area.column < 0 || area.rows < 1 || area.columns < 1 || area.row + area.rows > ROWS) {
+        throw new HostError("InvalidArgument", "the range lies outside the sheet");
+      }
+      return area;
+    });
+  }
+
+  getRow(row: number): FakeRange {
+    return this.from((area) => ({ ...area, row: area.row + row, rows: 1 }));
+  }
+
+  getLastRow(): FakeRange {
+    return this.from((area) => ({ ...area, row: area.row + area.rows - 1, rows: 1 }));
+  }
+
+  getOffsetRange(rows: number, columns: number): FakeRange {
+    return this.from((area) => ({ ...area, row: area.row + rows, column: area.column + columns }));
+  }
+
+  getRowsBelow(count = 1): FakeRange {
+    return this.from((area) => ({ ...area, row: area.row + area.rows, rows: count }));
+  }
+
+  getResizedRange(rows: number, columns: number): FakeRange {
+    return this.from((area) => ({ ...area, rows: area.rows + rows, columns: area.columns + columns }));
+  }
+
+  get rowIndex(): unknown {
+    return this.read("rowIndex");
+  }
+  get columnIndex(): unknown {
+    return this.read("columnIndex");
+  }
+  get rowCount(): unknown {
+    return this.read("rowCount");
+  }
+  get columnCount(): unknown {
+    return this.read("columnCount");
+  }
+
+  get values(): unknown {
+    return this.read("values");
+  }
+  set values(rows: unknown) {
+    this.put("values", rows, (input) => input);
+  }
+
+  get formulas(): unknown {
+    return this.read("formulas");
+  }
+  set formulas(rows: unknown) {
+    this.put("formulas", rows, (input) => input);
+  }
+
+  get formulasR1C1(): unknown {
+    return this.read("formulasR1C1");
+  }
+  set formulasR1C1(rows: unknown) {
+    this.put("formulasR1C1", rows, (input, row, column) =>
+      typeof input === "string" && input.startsWith("=")
+        ? `=${translateFormulaToA1(input.slice(1), cellAddress({ row, column }))}`
+        : input,
+    );
+  }
+
+  get numberFormat(): unknown {
+    return this.read("numberFormat");
+  }
+  set numberFormat(formats: unknown) {
+    this.do((area) => {
+      this.context.document.refuseProtected(area.sheet);
+      const rows = this.matrix("numberFormat", area, formats);
+      rows.forEach((row, down) =>
+        row.forEach((format, right) => {
+          if (format === null) return;
+          const [at, column] = [area.row + down, area.column + right];
+          area.sheet.put(at, column, { ...area.sheet.cell(at, column), numberFormat: String(format) });
+        }),
+      );
+    });
+  }
+
+  clear(): void {
+    this.do((area) => {
+      this.context.document.refuseProtected(area.sheet);
+      for (let row = area.row; row < area.row + area.rows; row++) {
+        for (let column = area.column; column < area.column + area.columns; column++) {
+          area.sheet.cells.get(row)?.delete(column);
+        }
+      }
+    });
+  }
+
+  private put(name: string, rows: unknown, spelled: (input: unknown, row: number, column: number) => unknown): void {
+    this.do((area) => {
+      const { document } = this.context;
+      const inputs = this.matrix(name, area, rows);
+      document.enter(
+        area,
+        inputs.map((row, down) => row.map((input, right) => spelled(input, area.row + down, area.column + right))),
+      );
+      for (const table of document.tables) {
+        const body = bodyArea(table);
+        const touched = inputs.some((_, down) => inArea(body, area.sheet, area.row + down, area.column));
+        if (touched) this.context.noteEvent({ type: "changed", table });
+      }
+    });
+  }
+
+  private matrix(name: string, { rows, columns }: FakeArea, given: unknown): unknown[][] {
+    const matrix = given as unknown[][];
+    const fits = Array.isArray(given) && matrix.length === rows && matrix.every((row) => row.length === columns);
+    if (!fits) throw new HostError("InvalidArgument", `${name} must have ${rows} rows and ${columns} columns`);
+    return matrix;
+  }
+}
+
+export function rangeAt(context: FakeContext, find: () => FakeArea): FakeRange {
+  return new FakeRange(context, find);
+}

@@ -1,0 +1,136 @@
+import { cellPosition } from "../../../src/workbook/cell-address";
+import { OfficeHost } from "../../../src/workbook/office/tables/host";
+import type { PlainCell } from "../../../src/workbook/port";
+import { openTables } from "../../../src/workbook/saving/open-tables";
+import { FakeDocument, type FakeSheet, type FakeTable, type Habits, USUAL_HABITS } from "../../fakes/office/document";
+import { deleteTableRow, insertTableRows } from "../../fakes/office/table-rows";
+import { fakeRun } from "../../fakes/office/workbook";
+import { tablePortContract } from "./contract";
+import type { OtherUser, RawCell, StartTable, TestBook, TestHost } from "./test-book";
+
+const documents: FakeDocument[] = [];
+afterEach(() => {
+  for (const document of documents.splice(0)) expect(document.misuses).toEqual([]);
+});
+
+function startDocument(tables: readonly StartTable[], habits: Habits): FakeDocument {
+  const document = new FakeDocument(habits);
+  documents.push(document);
+  for (const { name, sheet: sheetName, address, headings, days = [], calculated, rows } of tables) {
+    const sheet = document.sheets.find((known) => known.name === sheetName) ?? document.addSheet(sheetName);
+    const { row, column } = cellPosition(address);
+    headings.forEach((heading, at) => sheet.put(row, column + at, { value: heading, numberFormat: "General" }));
+    rows.forEach((cells, down) =>
+      headings.forEach((heading, at) => {
+        const numberFormat = days.includes(heading) ? "dd/mm/yyyy" : "General";
+        const formula = heading === calculated?.heading ? `=[@${calculated.from}]+${calculated.add}` : undefined;
+        const cell = { value: formula === undefined ? (cells[at] ?? "") : 1, numberFormat };
+        sheet.put(row + 1 + down, column + at, formula === undefined ? cell : { ...cell, formula });
+      }),
+    );
+    document.addTable({ sheet, row, column, rows: rows.length + 1, columns: headings.length }).name = name;
+  }
+  return document;
+}
+
+function tableOf(document: FakeDocument, name: string): FakeTable {
+  const table = document.tables.find((known) => known.name === name);
+  if (table === undefined) throw new Error(`no table ${name}`);
+  return table;
+}
+
+function columnOf({ sheet, row, column, width }: FakeTable, heading: string): number {
+  for (let at = column; at < column + width; at++) if (sheet.cell(row, at).value === heading) return at;
+  throw new Error(`no column ${heading}`);
+}
+
+function otherUser(document: FakeDocument): OtherUser {
+  const changed = (table: FakeTable): void => document.emit({ type: "changed", table }, "other");
+  const put = (sheet: FakeSheet, row: number, column: number, value: PlainCell): void =>
+    sheet.put(row, column, { value: value ?? "", numberFormat: sheet.cell(row, column).numberFormat });
+  return {
+    setCell: async (name, row, heading, value) => {
+      const table = tableOf(document, name);
+      put(table.sheet, table.row + 1 + row, columnOf(table, heading), value);
+      changed(table);
+    },
+    deleteRow: async (name, row) => deleteTableRow(document, tableOf(document, name), row),
+    insertRow: async (name, row, cells) => {
+      const table = tableOf(document, name);
+      insertTableRows(document, table, row, 1);
+      cells.forEach((value, at) => put(table.sheet, table.row + 1 + row, table.column + at, value));
+    },
+    renameTable: async (from, to) => {
+      tableOf(document, from).name = to;
+    },
+    deleteTable: async (name) => {
+      document.tables.splice(document.tables.indexOf(tableOf(document, name)), 1);
+    },
+    renameColumn: async (name, from, to) => {
+      const table = tableOf(document, name);
+      put(table.sheet, table.row, columnOf(table, from), to);
+    },
+    protectSheet: async (name) => {
+      document.sheets.find((sheet) => sheet.name === name)!.protected = true;
+    },
+    filter: async (name) => {
+      tableOf(document, name).filtered = true;
+    },
+    typeBelow: async (name, down) => {
+      const { sheet, row, column, bodyRows } = tableOf(document, name);
+      put(sheet, row + bodyRows + down, column, "total");
+    },
+  };
+}
+
+function rawCell(sheet: FakeSheet | undefined, row: number, column: number): RawCell {
+  const { value, formula, numberFormat } = sheet?.cell(row, column) ?? { value: "", numberFormat: "General" };
+  return { value: value === "" ? null : value, hasFormula: formula !== undefined, numberFormat };
+}
+
+function officeHost(name: string, habits: Habits): TestHost {
+  return {
+    name,
+    mayLeaveBlankRows: habits.growth !== "all",
+    open: async (tables): Promise<TestBook> => {
+      const document = startDocument(tables, habits);
+      return {
+        user: (log) => openTables(new OfficeHost(fakeRun(document, {})), log),
+        other: otherUser(document),
+        cell: async (table, row, heading) => {
+          const known = tableOf(document, table);
+          return rawCell(known.sheet, known.row + 1 + row, columnOf(known, heading));
+        },
+        sheetCell: async (sheet, address) => {
+          const { row, column } = cellPosition(address);
+          return rawCell(
+            document.sheets.find((known) => known.name === sheet),
+            row,
+            column,
+          );
+        },
+        steps: document.faults.taken,
+        failSteps: document.faults.fail,
+        setTurn: (turn) => {
+          document.turn = turn;
+        },
+        close: async () => {
+          document.open = false;
+        },
+      };
+    },
+  };
+}
+
+tablePortContract(officeHost("Excel", USUAL_HABITS), { runs: 60 });
+tablePortContract(
+  officeHost("an Excel that does little by itself", {
+    ...USUAL_HABITS,
+    growth: "none",
+    fillsDown: false,
+  }),
+  { runs: 60 },
+);
+tablePortContract(officeHost("an Excel that takes in only one row", { ...USUAL_HABITS, growth: "first" }), {
+  runs: 30,
+});
