@@ -35,11 +35,18 @@ export function formulaForms(ids: readonly string[]): FormulaForms {
     typedNames.set(stored.toUpperCase(), name);
     storedNames.set(name, stored);
   }
+  // A column of a table holds the same formula in every row.
+  const known = new Map<string, string>();
   return {
     typed(stored) {
       if (!/_xl|\[#This Row\]|\[\]/i.test(stored)) return stored;
-      const tokens = tokenizeStored(stored, { mergeRefs: true });
-      return typedTokens(tokens, (name) => typedNames.get(name.toUpperCase()) ?? typedFunctionName(name));
+      let typed = known.get(stored);
+      if (typed === undefined) {
+        const tokens = tokenizeStored(stored, { mergeRefs: true });
+        typed = typedTokens(tokens, (name) => typedNames.get(name.toUpperCase()) ?? typedFunctionName(name));
+        known.set(stored, typed);
+      }
+      return typed;
     },
     stored(typed, place = {}) {
       const tokens = tokenize(typed, { mergeRefs: true });

@@ -1,4 +1,10 @@
-import { FunctionService, Lexer, ReferenceNodeFactory, SuperTableService } from "@univerjs/engine-formula";
+import {
+  FormulaCurrentConfigService,
+  FunctionService,
+  Lexer,
+  ReferenceNodeFactory,
+  SuperTableService,
+} from "@univerjs/engine-formula";
 import type { LexerInternals, ReferenceNodeFactoryInternals } from "../internals";
 import { TableIndex } from "../tables";
 import { engineFormula, type Surroundings } from "../translate";
@@ -13,6 +19,7 @@ export const tableIndex = new TableIndex();
  */
 export function fixTableReferences(): void {
   watchTables();
+  keepParsedFormulas();
   translateFormulas();
   handOutAliases();
 }
@@ -37,6 +44,14 @@ function watchTables(): void {
 /** Every kept formula has a key that contains the empty text. The method needs no service. */
 function forgetParsedFormulas(): void {
   FunctionService.prototype.deleteFormulaAstCacheKey.call(undefined as never, "");
+}
+
+/**
+ * While a table is new or changed the engine keeps no parsed formula that names it: the same formula in a thousand rows
+ * is parsed thousands of times. They are forgotten when a table changes, which is enough.
+ */
+function keepParsedFormulas(): void {
+  FormulaCurrentConfigService.prototype.getDirtySuperTableMap = () => ({});
 }
 
 function translateFormulas(): void {
