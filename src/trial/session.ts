@@ -26,6 +26,9 @@ export class Session {
     private readonly functionIds: readonly string[],
   ) {}
 
+  /** Called where a change is refused because it could not be saved. */
+  onRefused: () => void = () => undefined;
+
   get grid(): Grid | undefined {
     return this.workbook?.grid;
   }
@@ -44,7 +47,7 @@ export class Session {
     this.close();
     const container = this.place.appendChild(document.createElement("div"));
     container.className = "grid";
-    const grid = openGrid(container, snapshot);
+    const grid = openGrid(container, snapshot, () => this.onRefused());
     this.workbook = { name, bytes, model, grid };
     this.port.turnTo(grid);
     await grid.computed();

@@ -8,6 +8,7 @@ import { CallLog } from "../../engine/call-log";
 import { functionDescriptions } from "../../engine/descriptions";
 import { applyFixes, fixedFunctions } from "../../engine/fixes";
 import { attachCallLog, herdFunctions } from "../../engine/register";
+import { keepStructure } from "./kept-structure";
 import { registerPlugins } from "./plugins";
 import { growTablesBelow } from "./table-growth";
 import { walnutTheme } from "./theme";
@@ -26,8 +27,8 @@ export interface Grid {
   close(): void;
 }
 
-/** Opens a workbook in a grid that fills the container. */
-export function openGrid(container: HTMLElement, snapshot: IWorkbookData): Grid {
+/** Opens a workbook in a grid that fills the container. Tells where a change is refused because it cannot be saved. */
+export function openGrid(container: HTMLElement, snapshot: IWorkbookData, onRefused: () => void): Grid {
   applyFixes();
   const log = new CallLog();
   const univer = new Univer({ theme: walnutTheme, locale: LocaleType.EN_US, locales, logLevel: LogLevel.ERROR });
@@ -39,6 +40,7 @@ export function openGrid(container: HTMLElement, snapshot: IWorkbookData): Grid 
   api.createWorkbook(snapshot);
   nameTablesInFormulas(injector);
   growTablesBelow(injector);
+  keepStructure(injector, onRefused);
   return {
     api,
     injector,

@@ -29,8 +29,10 @@ export function registerPlugins(univer: Univer, container: HTMLElement, function
   const presets = [
     UniverSheetsCorePreset({
       container,
-      ribbonType: "simple",
-      footer: { menus: false },
+      // Menus and toolbar are mostly about formats, which the page does not save.
+      toolbar: false,
+      contextMenu: false,
+      footer: { menus: false, sheetBar: true, addSheetButtonConfig: { show: false } },
       formula: {
         function: functions.functions as never,
         description: functions.descriptions,

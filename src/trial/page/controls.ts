@@ -17,6 +17,9 @@ export class Controls {
   constructor(private readonly session: Session) {
     element("save", HTMLButtonElement).addEventListener("click", () => void this.saveCopy());
     element("open", HTMLButtonElement).addEventListener("click", () => this.input.click());
+    element("undo", HTMLButtonElement).addEventListener("click", () => void this.session.grid?.api.undo());
+    element("redo", HTMLButtonElement).addEventListener("click", () => void this.session.grid?.api.redo());
+    session.onRefused = () => this.say("Only what cells hold can be changed here: rows, sheets and formats stay.");
     this.input.addEventListener("change", () => void this.openChosen());
   }
 
