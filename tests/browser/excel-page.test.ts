@@ -72,6 +72,27 @@ test("outside Excel the pane says where it works", async () => {
   await page.locator("#pane", { hasText: "Evenfoot works inside Excel" }).waitFor();
 });
 
+/** Stands for Office.js inside Excel where no workbook answers. */
+const EXCEL_WITHOUT_WORKBOOK = `
+  globalThis.Office = { HostType: { Excel: "Excel" }, onReady: async () => ({ host: "Excel" }) };
+  globalThis.CustomFunctions = { associate() {} };
+  globalThis.Excel = { run: async () => { throw new Error("no workbook"); } };
+`;
+
+test("inside Excel the pane is drawn with its style, after the functions", async () => {
+  const inExcel = await browser.newPage();
+  inExcel.on("pageerror", ({ message }) => trouble.push(message));
+  const scripts: string[] = [];
+  inExcel.on("request", (request) => scripts.push(request.url().slice(address.length + 1)));
+  await inExcel.route("**/office/office.js", (route) =>
+    route.fulfill({ contentType: "text/javascript", body: EXCEL_WITHOUT_WORKBOOK }),
+  );
+  await inExcel.goto(`${address}/taskpane.html`);
+  await inExcel.locator("#pane main").waitFor();
+  await inExcel.waitForFunction(() => document.styleSheets.length === 1);
+  expect(scripts.indexOf("functions.js")).toBeLessThan(scripts.indexOf("pane.js"));
+});
+
 test("the help page shows the function that a help link points to", async () => {
   await page.goto(`${address}/help/functions.html#toe-check`);
   await page.waitForFunction(() => document.styleSheets.length === 1);
