@@ -1,5 +1,6 @@
 import { defaultRecheckRules } from "../core/claws/recheck-rules";
 import { cowsTable, findingsTable, scoresTable, testsTable } from "../workbook/tables";
+import { cellAddress } from "../xlsx/address";
 import type { NewSheet, NewWorkbook } from "../xlsx/write-model";
 import { type InventedHerd, inventedHerd } from "./herd/invented-herd";
 import { AS_OF_DAY } from "./herd/lives";
@@ -8,6 +9,7 @@ import { FARM } from "./page";
 import { causesSheet } from "./sheets/causes";
 import { cellsSheet } from "./sheets/cells";
 import { clawsSheet } from "./sheets/claws";
+import { costsSheet } from "./sheets/costs";
 import { dataSheet } from "./sheets/data-sheet";
 import { dueSheet } from "./sheets/due";
 import { lameSheet } from "./sheets/lame";
@@ -31,6 +33,7 @@ export function herdWorkbook(): NewWorkbook {
       clawsSheet(),
       causesSheet(),
       lameSheet(),
+      costsSheet(),
       cellsSheet(),
       trimmingSheet(),
       ...dataSheets(inventedHerd(defaultRecheckRules)),
@@ -75,7 +78,7 @@ function dataSheets({ cows, findings, scores, tests }: InventedHerd): NewSheet[]
       },
       frozenColumns: 2,
       landscape: true,
-      highlights: [{ formula: 'LEFT($R5,7)="overdue"', style: STYLES.warn }],
+      highlights: [{ formula: `LEFT($${columnOf("status")}5,7)="overdue"`, style: STYLES.warn }],
     }),
     dataSheet({
       table: scoresTable,
@@ -96,4 +99,10 @@ function dataSheets({ cows, findings, scores, tests }: InventedHerd): NewSheet[]
       landscape: false,
     }),
   ];
+}
+
+/** Letters of the column of a finding that holds this. */
+function columnOf(key: (typeof findingsTable.columns)[number]["key"]): string {
+  const place = findingsTable.columns.findIndex((column) => column.key === key);
+  return cellAddress(0, place).replace(/\d+$/, "");
 }

@@ -11,7 +11,7 @@ import { dataSheet, TABLE_STYLE } from "./data-sheet";
 const SETTINGS_TAB = COLOURS.sandEdge;
 
 /** A table of settings with its headings in the first row; its cells look like cells to be changed, but for the last column. */
-function settings(
+export function settings(
   page: Page,
   name: string,
   at: string,
@@ -89,12 +89,10 @@ export function pricesSheet(): NewSheet {
         item: "Milk",
         price: 0.46,
         per: "litre",
-        currency: "EUR",
+        currency: "USD",
         year: 2026,
         note: "invented; change it to the farm's own price",
       },
-      { item: "Trimming", price: 14, per: "cow", currency: "EUR", year: 2026, note: "invented" },
-      { item: "Block", price: 12, per: "piece", currency: "EUR", year: 2026, note: "invented" },
     ],
     title: "Prices",
     tabColour: SETTINGS_TAB,

@@ -35,6 +35,7 @@ const SHEETS: readonly (readonly [sheet: string, what: string])[] = [
   ["Claws", "New cases by lesion against targets, by lactation, by month."],
   ["Where to look", "What the findings of the period point to in the barn."],
   ["Lame cows", "The share of lame cows at each scoring."],
+  ["Costs", "What the new cases of the period cost, by lesion."],
   ["Cells", "Milk and money that go with high cell counts, the tank, the cows that weigh most."],
   ["Trimming", "Toe lengths, a trimming plan for one foot, dates after a treatment."],
   ["Cows", "The herd, one row a cow."],

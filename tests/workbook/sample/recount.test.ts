@@ -153,6 +153,7 @@ describe("what the summary sheets hold", () => {
     Claws: ["B6", "N22"],
     "Where to look": [],
     "Lame cows": [],
+    Costs: ["B6", "B7", "B8", "D6", "D7", "D8"],
     Cells: ["B5", "B69"],
     Trimming: ["B7", "B8", "B10", "B20", "B21", "B22", "B23", "B24", "B29"],
   };
