@@ -20,19 +20,21 @@ export const TREATMENTS = [
   "topical, pain relief",
   "vet called",
 ] as const;
+/** How a foot was found when it was looked at again; gone where the cow left before. */
+export const OUTCOMES = ["healed", "better", "same", "worse", "gone"] as const;
 /** The part of the herd that a cow stands with. */
 export const GROUPS = ["fresh", "high", "low", "dry"] as const;
 /** The 0-3 mobility scale; 2 and 3 are lame. */
 export const MOBILITY_SCORES = [0, 1, 2, 3] as const;
 
 /** Farms number the claw map from 0 (between the claws) to 12. */
-const ZONES = [0, 12] as const;
+export const ZONES = [0, 12] as const;
 /** A claw shorter or longer than this was mistyped, or measured in another unit. */
-const TOE_MM = [30, 200] as const;
+export const TOE_MM = [30, 200] as const;
 /** No cow calves more often than this. */
 const LACTATIONS = [1, 20] as const;
 /** A lactation that lasts longer has a calving missing. */
-const DAYS_IN_MILK = [0, 1500] as const;
+export const DAYS_IN_MILK = [0, 1500] as const;
 /** Beyond what a cow gives in a day. */
 const MILK_KG = [0, 120] as const;
 /** Laboratories cap at 9,999 thousand. */
@@ -153,6 +155,25 @@ export const findingsTable = {
     },
     { key: "treatment", heading: "Treatment", holds: "text", choices: TREATMENTS, about: "What was done." },
     {
+      key: "seenAgain",
+      heading: "Seen again",
+      holds: "day",
+      about: "The day the foot was last looked at since; what was due up to then is done.",
+    },
+    {
+      key: "outcome",
+      heading: "Outcome",
+      holds: "choice",
+      choices: OUTCOMES,
+      about: "How the foot was found then; gone where the cow left before.",
+    },
+    {
+      key: "nextLook",
+      heading: "Next look",
+      holds: "day",
+      about: "The day set then for the next look; it takes the place of the days under Rules.",
+    },
+    {
       key: "closedOn",
       heading: "Closed on",
       holds: "day",
@@ -170,8 +191,8 @@ export const findingsTable = {
       key: "recheck",
       heading: "Recheck",
       holds: "day",
-      about: "The first look after treatment, by the days under Rules; blank where nothing is rechecked.",
-      formula: `IFNA(HERD.RECHECK.DATE([@Lesion],[@Date],Rules[#All]),"")`,
+      about: "The next look where one is set, else the first after treatment by the days under Rules.",
+      formula: `IF([@[Next look]]<>"",[@[Next look]],IFNA(HERD.RECHECK.DATE([@Lesion],[@Date],Rules[#All]),""))`,
     },
     {
       key: "status",

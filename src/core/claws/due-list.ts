@@ -12,17 +12,30 @@ export interface Findings {
   readonly treatedOn: readonly (DaySerial | null)[];
   readonly treatments: readonly (string | null)[];
   readonly closedOn: readonly (DaySerial | null)[];
+  /** The last look since treatment, where it did not close the finding. */
+  readonly seenAgainOn?: readonly (DaySerial | null)[] | undefined;
+  /** The day set at that look for the next one. */
+  readonly nextLookOn?: readonly (DaySerial | null)[] | undefined;
+}
+
+export interface DueRow {
+  readonly finding: number;
+  readonly kind: AftercareKind;
+  readonly what: string;
+  readonly due: DaySerial;
 }
 
 export interface DueList {
   /** What is due, the longest overdue first: row of the finding, counted from 0, and what to do by when. */
-  readonly rows: readonly { readonly finding: number; readonly what: string; readonly due: DaySerial }[];
+  readonly rows: readonly DueRow[];
   /** Open findings that led to a look for aftercare. */
   readonly open: number;
   /** Open findings by lesion for which there is no rule. */
   readonly withoutRule: ReadonlyMap<string, number>;
   readonly withoutDate: number;
   readonly withoutCow: number;
+  /** Open findings that were looked at again and for which no further look is left. */
+  readonly withoutNextLook: number;
 }
 
 /**
@@ -30,6 +43,8 @@ export interface DueList {
  * Of each kind of work a finding shows the last that has fallen due and those still to come: a later recheck stands
  * in for a missed one. A bandage or a topical treatment is no longer listed once a later recheck has fallen due, and
  * a course of pain relief not after its last day.
+ * A look since treatment does what was due up to its day. A day set for the next look takes the place of the rule's
+ * rechecks.
  */
 export function dueList(
   findings: Findings,
@@ -38,9 +53,9 @@ export function dueList(
   daysAhead: number,
 ): DueList {
   const jobsOf = cachedJobs(ruleOf);
-  const found: { finding: number; what: string; due: DaySerial }[] = [];
+  const found: DueRow[] = [];
   const withoutRule = new Map<string, number>();
-  let [open, withoutDate, withoutCow] = [0, 0, 0];
+  let [open, withoutDate, withoutCow, withoutNextLook] = [0, 0, 0, 0];
   for (let row = 0; row < findings.lesions.length; row++) {
     const [lesion, treatment] = [findings.lesions[row]!, findings.treatments[row]!];
     const treatedOn = findings.treatedOn[row]!;
@@ -49,29 +64,59 @@ export function dueList(
     else if (findings.cows[row] === null) withoutCow++;
     else {
       open++;
-      const { jobs, hasRule } = jobsOf(lesion, treatment);
-      if (!hasRule) withoutRule.set(lesion!, (withoutRule.get(lesion!) ?? 0) + 1);
+      const { jobs: all, hasRule } = jobsOf(lesion, treatment);
+      const seenAgain = findings.seenAgainOn?.[row] ?? null;
+      const jobs = jobsLeft(all, treatedOn, seenAgain, findings.nextLookOn?.[row] ?? null);
+      const looksLeft = jobs === all || jobs.some(({ kind }) => kind === "recheck" || kind === "block");
+      if (!hasRule && (jobs === all || !looksLeft)) withoutRule.set(lesion!, (withoutRule.get(lesion!) ?? 0) + 1);
+      else if (!looksLeft) withoutNextLook++;
       const age = today - treatedOn;
       for (const job of jobs)
         if (isListed(job, jobs, age, age + daysAhead))
-          found.push({ finding: row, what: job.what, due: treatedOn + job.afterDays });
+          found.push({ finding: row, kind: job.kind, what: job.what, due: treatedOn + job.afterDays });
     }
   }
-  return { rows: byDueDate(found), open, withoutRule, withoutDate, withoutCow };
+  return { rows: byDueDate(found), open, withoutRule, withoutDate, withoutCow, withoutNextLook };
 }
 
-/** Refuses days that cannot be: treated or closed after today, closed before treated. */
-function isClosed({ treatedOn, closedOn }: Findings, row: number, today: DaySerial): boolean {
+/** What a look since treatment leaves to do. A next look set for a day before that look is no longer one. */
+function jobsLeft(
+  jobs: readonly AftercareJob[],
+  treatedOn: DaySerial,
+  seenAgainOn: DaySerial | null,
+  nextLookOn: DaySerial | null,
+): readonly AftercareJob[] {
+  if (seenAgainOn === null && nextLookOn === null) return jobs;
+  const seenAge = (seenAgainOn ?? treatedOn - 1) - treatedOn;
+  const left = jobs.filter(({ afterDays }) => afterDays > seenAge);
+  const nextAge = (nextLookOn ?? -Infinity) - treatedOn;
+  if (nextAge <= seenAge) return left;
+  return [...left.filter(({ kind }) => kind !== "recheck"), { kind: "recheck", what: "next look", afterDays: nextAge }];
+}
+
+/** Refuses days that cannot be: treated, seen again or closed after today, seen again or closed before treated. */
+function isClosed({ treatedOn, closedOn, seenAgainOn }: Findings, row: number, today: DaySerial): boolean {
   const [treated, closed] = [treatedOn[row]!, closedOn[row]!];
   if (treated !== null && treated > today) throw tooLate("treatedOn", row, treated, `today (${isoDate(today)})`);
-  if (closed === null) return false;
-  if (closed > today) throw tooLate("closedOn", row, closed, `today (${isoDate(today)})`);
-  if (treated !== null && closed < treated)
+  refuseOutside("seenAgainOn", row, seenAgainOn?.[row] ?? null, treated, today);
+  refuseOutside("closedOn", row, closed, treated, today);
+  return closed !== null;
+}
+
+function refuseOutside(
+  argument: string,
+  row: number,
+  got: DaySerial | null,
+  treated: DaySerial | null,
+  today: DaySerial,
+): void {
+  if (got === null) return;
+  if (got > today) throw tooLate(argument, row, got, `today (${isoDate(today)})`);
+  if (treated !== null && got < treated)
     throw new DomainError(
       "invalid",
-      `closedOn row ${row + 1} must be no earlier than treatedOn (${isoDate(treated)}); got ${isoDate(closed)}`,
+      `${argument} row ${row + 1} must be no earlier than treatedOn (${isoDate(treated)}); got ${isoDate(got)}`,
     );
-  return true;
 }
 
 function tooLate(argument: string, row: number, got: DaySerial, limit: string): DomainError {

@@ -33,6 +33,8 @@ interface ListArguments {
   readonly today: DaySerial;
   readonly rules: readonly RecheckRule[] | undefined;
   readonly daysAhead: number;
+  readonly seenAgainOn: Column<DaySerial> | undefined;
+  readonly nextLookOn: Column<DaySerial> | undefined;
 }
 
 function listOf({ rules, ...args }: ListArguments): DueList {
@@ -43,6 +45,8 @@ function listOf({ rules, ...args }: ListArguments): DueList {
       treatedOn: args.treatedOn.values,
       treatments: args.treatments.values,
       closedOn: args.closedOn.values,
+      seenAgainOn: args.seenAgainOn?.values,
+      nextLookOn: args.nextLookOn?.values,
     },
     (code) => ruleFor(rules ?? defaultRecheckRules, code),
     args.today,
@@ -51,9 +55,10 @@ function listOf({ rules, ...args }: ListArguments): DueList {
 }
 
 /** What the list cannot place on a day, in words, so that nothing is dropped unsaid. */
-function leftOver({ withoutRule, withoutDate, withoutCow }: DueList): string[] {
+function leftOver({ withoutRule, withoutDate, withoutCow, withoutNextLook }: DueList): string[] {
   return [
     ...[...withoutRule].map(([code, count]) => `${findings(count)} of ${code} without a recheck: no row in rules`),
+    ...(withoutNextLook > 0 ? [`${findings(withoutNextLook)} seen again without a next look`] : []),
     ...(withoutDate > 0 ? [`${findings(withoutDate)} without a day of treatment`] : []),
     ...(withoutCow > 0 ? [`${findings(withoutCow)} without a cow`] : []),
   ];
@@ -79,6 +84,8 @@ export const recheckList = defineFunction({
     today: required(date(), "Today, from the cell of the sheet that holds it"),
     rules: optional(recheckRules, "Recheck rules of the farm", BUILT_IN_RULES),
     daysAhead: withDefault(daysAheadKind, "Days ahead that are listed too", DAYS_AHEAD, "7 days"),
+    seenAgainOn: optional(dates, "Day of the last look since treatment that left the finding open", "not seen again"),
+    nextLookOn: optional(dates, "Day set at that look for the next one", "the days of the rules"),
   },
   result: {
     shape: "table",
@@ -102,7 +109,8 @@ export const recheckList = defineFunction({
   limits: [
     "Of each kind of work a finding shows the last that has fallen due and those to come: a later recheck stands in for a missed one.",
     "A bandage or topical treatment is dropped once a later recheck is due, pain relief after its last day; a block stays until the finding is closed.",
-    "Last rows without a day count the findings that have no rule, no day of treatment or no cow.",
+    "A look since treatment does what was due up to its day; a day set for the next look takes the place of the rule's rechecks.",
+    "Last rows without a day count the findings that have no rule, no next look, no day of treatment or no cow.",
   ],
   cautions: [AS_PRESCRIBED, VETERINARIAN],
   examples: [
@@ -147,6 +155,29 @@ export const recheckList = defineFunction({
       ],
       origin: "hand",
       where: "20 February + 28 days = 19 March 2024; the second recheck stands in for the first",
+    },
+    {
+      arguments: [
+        [["A"], ["B"]],
+        [["LH"], ["RH"]],
+        [["SU"], ["DD"]],
+        [[day20], [day20]],
+        [["block"], [null]],
+        [[null], [null]],
+        day("2024-03-20"),
+        null,
+        0,
+        [[day("2024-03-05")], [day("2024-03-12")]],
+        [[null], [day("2024-03-17")]],
+      ],
+      result: [
+        HEADINGS,
+        ["B", "RH", "next look", day("2024-03-17"), 3],
+        ["A", "LH", "second recheck", day("2024-03-19"), 1],
+        ["A", "LH", "take the block off", day("2024-03-19"), 1],
+      ],
+      origin: "hand",
+      where: "The look of 5 March did what 27 February and 5 March asked for; 20 February + 28 days = 19 March",
     },
   ],
   compute(args) {

@@ -120,6 +120,7 @@ class Book {
       severity: clawCase.severity,
       ...(measured && isHind(clawCase.foot) ? toeMeasurement(life, date, random) : NOT_MEASURED),
       treatment: random.chance(0.02) ? null : random.weighted(habit.treatments),
+      ...NOT_SEEN_AGAIN,
       closedOn: days.length === 0 ? date : null,
       note: null,
     });
@@ -150,6 +151,7 @@ class Book {
       severity: null,
       ...toeMeasurement(life, date, this.random),
       treatment: "trim",
+      ...NOT_SEEN_AGAIN,
       closedOn: date,
       note: null,
     });
@@ -160,11 +162,13 @@ class Book {
     const due = this.open.filter(({ lookOn, clawCase }) => lookOn <= date || clawCase.life.left === date);
     this.open = this.open.filter((row) => !due.includes(row));
     for (const { index, clawCase, times } of due) {
-      this.rows[index] = { ...this.rows[index]!, closedOn: date };
+      const here = inHerd(clawCase.life, date);
       const heals = healsBy(clawCase, times);
-      const again = inHerd(clawCase.life, date) && times < 4 && !this.random.chance(heals);
+      const again = here && times < 4 && !this.random.chance(heals);
+      const seen = here ? { seenAgain: date, outcome: again ? "same" : "healed" } : { outcome: "gone" };
+      this.rows[index] = { ...this.rows[index]!, ...seen, closedOn: date };
       if (again) this.treat(clawCase, date, false, times + 1);
-      else if (inHerd(clawCase.life, date)) this.takeBlockOff(this.rows[index]!, date);
+      else if (here) this.takeBlockOff(this.rows[index]!, date);
     }
   }
 
@@ -180,6 +184,7 @@ class Book {
       ...NOT_MEASURED,
       severity: 1,
       treatment: "trim",
+      ...NOT_SEEN_AGAIN,
       closedOn: date,
       note: "block off, walks sound",
     });
@@ -195,6 +200,7 @@ class Book {
   }
 }
 
+const NOT_SEEN_AGAIN = { seenAgain: null, outcome: null, nextLook: null } as const;
 const NOT_MEASURED = { toeMm: null, measuredFrom: null } as const;
 
 /** The chance that a lesion is found healed; claw horn that hurt is seldom done with at the first look. */

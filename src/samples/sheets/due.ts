@@ -37,8 +37,10 @@ export function dueSheet(): NewSheet {
 function feet(page: Page): void {
   page.section(`A${FIRST_ROW - 2}`, "Feet to look at", 5);
   page.put(`A${FIRST_ROW - 1}`, "Open findings by the days under Rules, the longest overdue first.", STYLES.note);
-  const columns = ["Cow", "Foot", "Lesion", "Date", "Treatment", "Closed on"].map((name) => `Findings[${name}]`);
-  page.table(`A${FIRST_ROW}`, `HERD.RECHECK.LIST(${columns.join(",")},${AS_OF},Rules[#All],B5)`, recheckList, ROWS);
+  const of = (...names: string[]): string => names.map((name) => `Findings[${name}]`).join(",");
+  const findings = of("Cow", "Foot", "Lesion", "Date", "Treatment", "Closed on");
+  const formula = `HERD.RECHECK.LIST(${findings},${AS_OF},Rules[#All],B5,${of("Seen again", "Next look")})`;
+  page.table(`A${FIRST_ROW}`, formula, recheckList, ROWS);
   const days = `$E${FIRST_ROW + 1}`;
   const area = `A${FIRST_ROW + 1}:E${LAST_ROW}`;
   page.highlight({ area, formula: `AND(ISNUMBER(${days}),${days}>0)`, style: STYLES.warn });

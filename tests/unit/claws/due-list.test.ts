@@ -11,6 +11,8 @@ interface Finding {
   readonly daysAgo?: number;
   readonly treatment?: unknown;
   readonly closed?: unknown;
+  readonly seenDaysAgo?: number;
+  readonly nextInDays?: number;
 }
 
 const column = (values: unknown[]) => values.map((value) => [value ?? null]);
@@ -26,6 +28,8 @@ function run(findings: Finding[], rules: unknown = null, daysAhead: unknown = 0)
     today,
     rules,
     daysAhead,
+    column(findings.map(({ seenDaysAgo }) => (seenDaysAgo === undefined ? null : today - seenDaysAgo))),
+    column(findings.map(({ nextInDays }) => (nextInDays === undefined ? null : today + nextInDays))),
   ]);
 }
 const rows = (...args: Parameters<typeof run>) => (run(...args).value as unknown[][]).slice(1);
@@ -138,7 +142,50 @@ describe("RECHECK.LIST", () => {
     ).toEqual([["first recheck", 0]]);
   });
 
+  test("a look does what was due up to its day, and leaves the block and later rechecks", () => {
+    const seen = { lesion: "SU", daysAgo: 29, treatment: "block", seenDaysAgo: 15 };
+    expect(what([seen])).toEqual([
+      ["second recheck", 1],
+      ["take the block off", 1],
+    ]);
+    expect(what([{ ...seen, seenDaysAgo: 16 }])).toEqual(what([seen]));
+    expect(what([{ ...seen, daysAgo: 20, seenDaysAgo: 7 }])).toEqual([["look at the block", 6]]);
+    expect(what([{ ...seen, seenDaysAgo: 1 }])).toEqual([]);
+  });
+
+  test("a day set for the next look takes the place of the rule's rechecks, not of the block", () => {
+    const seen = { lesion: "SU", daysAgo: 29, treatment: "block", seenDaysAgo: 10 };
+    expect(what([{ ...seen, nextInDays: 2 }], null, 7)).toEqual([
+      ["take the block off", 1],
+      ["next look", -2],
+    ]);
+    expect(what([{ lesion: "HHE", daysAgo: 40, nextInDays: -3 }])).toEqual([["next look", 3]]);
+  });
+
+  test("once the look that was set has been done, the rule's days stand again", () => {
+    expect(what([{ lesion: "SU", daysAgo: 29, seenDaysAgo: 3, nextInDays: -3 }])).toEqual([["second recheck", 1]]);
+  });
+
+  test("an open finding without any look left is counted, not dropped unsaid", () => {
+    expect(rows([{ lesion: "SU", daysAgo: 60, seenDaysAgo: 10 }])).toEqual([
+      ["", "", "1 finding seen again without a next look", "", ""],
+    ]);
+    expect(rows([{ lesion: "HHE", daysAgo: 60, seenDaysAgo: 10 }])).toEqual([
+      ["", "", "1 finding of HHE without a recheck: no row in rules", "", ""],
+    ]);
+  });
+
   test.each<[string, Finding, RegExp]>([
+    [
+      "seen again after today",
+      { lesion: "SU", daysAgo: 3, seenDaysAgo: -1 },
+      /^seenAgainOn row 2 must be no later than today .*got 2024-07-01$/,
+    ],
+    [
+      "seen again before it was treated",
+      { lesion: "SU", daysAgo: 3, seenDaysAgo: 4 },
+      /^seenAgainOn row 2 must be no earlier than treatedOn \(2024-06-27\); got 2024-06-26$/,
+    ],
     [
       "treated after today",
       { lesion: "SU", daysAgo: -1 },
