@@ -23,8 +23,9 @@ export function costsSheet(): NewSheet {
     "*(Findings[Date]>=Claws!$B$4)*(Findings[Date]<=Claws!$B$5)";
   page.table("G5", `HERD.COST.TABLE(FILTER(Findings[Lesion],${isNew}),Costs[#All])`, costTable, ROWS);
   const notes = [
-    "Published costs, as a start: put the farm's own numbers in. One currency and one year; nothing is converted.",
-    "A case's cost holds her lost milk: do not add it to the milk on Cells.",
+    "Published costs, as a start: put the farm's own numbers in.",
+    "One currency and one year: nothing is converted.",
+    "A case's cost holds her lost milk: do not add it to Cells.",
   ];
   notes.forEach((note, index) => page.put(`A${13 + index}`, note, STYLES.note));
   return page.sheet({

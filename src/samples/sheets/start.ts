@@ -11,7 +11,7 @@ const TO_TRY: readonly (readonly [who: string, sheet: string, what: string])[] =
   [
     "Farm secretary",
     "Findings",
-    "Click into the first empty row under the table and type a date, a cow, a foot and a lesion, such as 2026-09-01, 318, LH, DD. Her recheck date and its status appear, and she joins the list on Due.",
+    "Click into the first empty row under the table and type a date, a cow, a foot and a lesion, such as 2026-09-01, 321, LH, DD. Her recheck date and its status appear, and she joins the list on Due.",
   ],
   [
     "Adviser",

