@@ -21,6 +21,12 @@ export interface FootToTrim {
 
 /** Disorders with bone, joint or deep tissue at stake: the veterinarian sees them before a knife does. */
 const FOR_THE_VETERINARIAN: ReadonlySet<string> = new Set(["TN", "IP", "SW"]);
+
+/** Whether the veterinarian sees a disorder before anything is cut or blocked. */
+export function isForTheVeterinarian(code: string): boolean {
+  return FOR_THE_VETERINARIAN.has(code);
+}
+
 const CALL = "for the veterinarian today";
 const STOP = "stop when the sole yields or shows pink";
 
@@ -81,7 +87,7 @@ function relieveStep({ limb, lame, lesion }: FootToTrim): TrimPlanStep {
       caution: `${also}do not dig; no cause found: veterinarian`,
     };
   }
-  if (FOR_THE_VETERINARIAN.has(lesion.code))
+  if (isForTheVeterinarian(lesion.code))
     return { step, advice: CALL, caution: "no block and no knife before that" };
   if (lesion.group === "infectious")
     return {
@@ -106,7 +112,7 @@ function looseHornStep({ lame, lesion }: FootToTrim): TrimPlanStep {
     return lame
       ? { step, advice: "only loose horn and hard ridges", caution: "leave sound horn" }
       : { step, advice: "nothing to remove", caution: "leave sound horn" };
-  if (FOR_THE_VETERINARIAN.has(lesion.code)) return { step, advice: CALL, caution: "leave it to the veterinarian" };
+  if (isForTheVeterinarian(lesion.code)) return { step, advice: CALL, caution: "leave it to the veterinarian" };
   return {
     step,
     advice:
