@@ -1,7 +1,7 @@
 import type { ICellData, Nullable, Workbook } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { TableManager } from "@univerjs/sheets-table";
-import { readResults } from "../engine/results";
+import type { ComputedWorkbook } from "../engine/results";
 import { sheetId } from "../engine/snapshot";
 import { styleNumber } from "../engine/snapshot/sheet";
 import type { WorkbookModel } from "../xlsx/model";
@@ -9,9 +9,8 @@ import type { EditedCell, EditedSheet } from "../xlsx/save-edits";
 import type { Grid } from "./grid/open-grid";
 
 /** The sheets of a workbook as they now stand in the grid. `model` is what the grid was opened with. */
-export function editedSheets(grid: Grid, model: WorkbookModel): EditedSheet[] {
+export function editedSheets(grid: Grid, model: WorkbookModel, { sheets: fresh }: ComputedWorkbook): EditedSheet[] {
   const workbook = grid.api.getActiveWorkbook()!.getWorkbook();
-  const fresh = readResults(workbook, grid.injector, grid.log).sheets;
   const tables = grid.injector.get(TableManager);
   return model.sheets.map(({ name }, index): EditedSheet => {
     const id = sheetId(index);

@@ -1,3 +1,4 @@
+import { type ComputedWorkbook, readResults } from "../engine/results";
 import { toSnapshot } from "../engine/snapshot";
 import type { GridPort } from "../workbook/grid/port";
 import type { WorkbookModel } from "../xlsx/model";
@@ -53,12 +54,19 @@ export class Session {
     await grid.computed();
   }
 
+  /** What the open workbook shows. */
+  results(): ComputedWorkbook {
+    if (!this.workbook) throw new Error("no workbook is open");
+    const { api, injector, log } = this.workbook.grid;
+    return readResults(api.getActiveWorkbook()!.getWorkbook(), injector, log);
+  }
+
   /** The bytes of the workbook with all that was typed, computed to the end. */
   async save(): Promise<Uint8Array> {
     if (!this.workbook) throw new Error("no workbook is open");
     const { bytes, model, grid } = this.workbook;
     await grid.computed();
-    return saveEdits(bytes, model, this.functionIds, editedSheets(grid, model));
+    return saveEdits(bytes, model, this.functionIds, editedSheets(grid, model, this.results()));
   }
 
   private close(): void {

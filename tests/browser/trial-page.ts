@@ -101,3 +101,10 @@ export async function waitUntilShown(page: Page, sheet: string, address: string,
     [sheet, address, text] as const,
   );
 }
+
+/** Types into a cell and goes on to the one below. */
+export async function typeInto(page: Page, sheet: string, address: string, text: string): Promise<void> {
+  await select(page, sheet, address);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}

@@ -10,12 +10,17 @@ const QUIET = [
   "--no-first-run",
 ];
 
+/** Switches of the package that suit a cloud function, not a test: one process for all, and no walls between sites. */
+const UNSUITED =
+  /^--(single-process|no-zygote|in-process-gpu|disable-web-security|allow-running-insecure-content|disable-site-isolation-trials|headless)/;
+
 /** A headless browser that tests can connect to: from the npm package on Linux, the installed Chrome or Edge elsewhere. */
 export async function launchBrowser() {
   if (process.platform === "linux") {
     const { default: packaged } = await import("@sparticuz/chromium");
     const executablePath = await packaged.executablePath();
-    return chromium.launchServer({ executablePath, args: [...packaged.args, ...QUIET] });
+    const args = packaged.args.filter((argument) => !UNSUITED.test(argument));
+    return chromium.launchServer({ executablePath, args: [...args, ...QUIET] });
   }
   return chromium
     .launchServer({ channel: "chrome", args: QUIET })
