@@ -1,5 +1,6 @@
 import type { EngineFunction } from "./engine-function";
 import { anchorArrayFunction } from "./fixes/anchor-array";
+import { fixBlankResult } from "./fixes/blank-result";
 import { edate } from "./fixes/edate";
 import { fixHalfTypedBracket } from "./fixes/half-typed-bracket";
 import { fixInvertedIndex } from "./fixes/inverted-index";
@@ -21,6 +22,7 @@ let areApplied = false;
 export function applyFixes(): void {
   if (areApplied) return;
   areApplied = true;
+  fixBlankResult();
   fixHalfTypedBracket();
   fixInvertedIndex();
   fixLetAndLambda();

@@ -1,5 +1,10 @@
 import type { ICellData, IRange, IUnitRange, Nullable, ObjectMatrix } from "@univerjs/core";
-import type { FormulaDependencyTree, IDefinedNamesServiceParam, LexerNode } from "@univerjs/engine-formula";
+import type {
+  BaseValueObject,
+  FormulaDependencyTree,
+  IDefinedNamesServiceParam,
+  LexerNode,
+} from "@univerjs/engine-formula";
 
 /**
  * The private parts of the engine (@univerjs/engine-formula 0.25.1) that its fixes reach into. They may change with any
@@ -53,6 +58,10 @@ type BySheet<T> = Nullable<{ readonly [unitId: string]: Nullable<{ readonly [she
 /** Where formulas that fill several cells stand, and what they fill. */
 export type SpillRanges = BySheet<Matrix<IRange>>;
 export type SpilledCells = BySheet<ObjectMatrix<Nullable<ICellData>>>;
+
+export interface RuntimeInternals {
+  _getValueObjectOfRuntimeData(value: Nullable<BaseValueObject>): Nullable<ICellData>;
+}
 
 export interface CalculationState {
   readonly arrayFormulaRange: SpillRanges;

@@ -156,4 +156,31 @@ describe("what the engine gets wrong, mended", () => {
     const result = await answers({ Data: { A1: '=IMAGE("http://127.0.0.1:9/none.png")', A2: "=1+1" } });
     expect(result.block("A1:A2")).toEqual([["#N/A"], [2]]);
   });
+
+  test("blank-result: a formula's result is never blank", async () => {
+    const result = await answers({
+      Data: {
+        A1: "=IF(TRUE,Z9)",
+        B1: "=Y8:Z9",
+        A3: "=HSTACK(Z9,1)",
+        A5: '=IF(TRUE,"",1)',
+        A6: "=FILTER(Y1:Y2,Z1:Z2=1)",
+        Z1: 1,
+        Z2: 1,
+        Y2: 4,
+        A8: "=COUNT(Y1:Y2)",
+        A9: '=Y1=""',
+      },
+    });
+    expect(result.value("A1")).toBe(0);
+    expect(result.block("B1:C2")).toEqual([
+      [0, 0],
+      [0, 0],
+    ]);
+    expect(result.block("A3:B3")).toEqual([[0, 1]]);
+    expect(result.value("A5")).toBe("");
+    expect(result.block("A6:A7")).toEqual([[0], [4]]);
+    // Inside of formulas a blank stays one.
+    expect(result.block("A8:A9")).toEqual([[1], [true]]);
+  });
 });

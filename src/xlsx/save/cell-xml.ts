@@ -78,7 +78,11 @@ function cellType(value: CellContent): string | undefined {
 function valueXml(prefix: string, value: CellContent): string {
   if (value === null) return "";
   const text =
-    typeof value === "object" ? value.error : typeof value === "boolean" ? String(Number(value)) : String(value);
+    typeof value === "object"
+      ? storedError(value.error)
+      : typeof value === "boolean"
+        ? String(Number(value))
+        : String(value);
   return `<${prefix}v>${escapeText(text)}</${prefix}v>`;
 }
 
