@@ -1,7 +1,7 @@
 import { parseAreas } from "../address";
 import type { ConditionalFormatModel, ConditionalRule, ScaleStop } from "../model";
 import { attribute, childrenOf, descend, flag, numberAttribute, textOf, type XmlElement } from "../xml";
-import type { SheetContext } from "./sheet";
+import type { SheetContext } from "./sheet-context";
 
 /** Rules of the kinds that the model knows; others (icons, bars, ranks) are left out. */
 export function readConditionalFormats(root: XmlElement, context: SheetContext): ConditionalFormatModel[] {

@@ -3,19 +3,10 @@ import { cellAddress, parseAreas } from "../address";
 import type { Area, CellModel, ColumnModel, SheetModel } from "../model";
 import { childrenOf, descend, flag, numberAttribute, attribute, parsePart, type XmlElement } from "../xml";
 import { readCells, type StoredCell } from "./cells";
-import { colourOf, type ColourReader } from "./colours";
+import { colourOf } from "./colours";
 import { readConditionalFormats } from "./conditional-formats";
-import type { Styles } from "./styles";
+import type { SheetContext } from "./sheet-context";
 import { readValidations } from "./validations";
-
-/** What reading a sheet needs of the rest of the workbook. */
-export interface SheetContext {
-  readonly strings: readonly string[];
-  readonly styles: Styles;
-  readonly colour: ColourReader;
-  /** Spells a stored formula as typed. */
-  typed(formula: string): string;
-}
 
 type SheetParts = Omit<SheetModel, "name" | "state" | "tables">;
 
