@@ -5,7 +5,7 @@ import { recalculate } from "../../src/engine/headless";
 import type { ComputedWorkbook } from "../../src/engine/results";
 import { registry } from "../../src/functions/registry";
 import { cellAddress } from "../../src/xlsx/address";
-import type { CellModel } from "../../src/xlsx/model";
+import type { CellModel, WorkbookModel } from "../../src/xlsx/model";
 import { readWorkbook } from "../../src/xlsx/read";
 import { saveValues } from "../../src/xlsx/save";
 import { handMade, type HandMade } from "./hand-made";
@@ -34,10 +34,12 @@ function changedParts(before: Uint8Array, after: Uint8Array): string[] {
   );
 }
 
-function cellsOf(bytes: Uint8Array, sheet = 0): ReadonlyMap<string, CellModel> {
-  return new Map(
-    readWorkbook(bytes, ids).sheets[sheet]!.cells.map((cell) => [cellAddress(cell.row, cell.column), cell]),
-  );
+function cellsOf(bytes: Uint8Array): ReadonlyMap<string, CellModel> {
+  return cellsByAddress(readWorkbook(bytes, ids), 0);
+}
+
+function cellsByAddress({ sheets }: WorkbookModel, sheet: number): ReadonlyMap<string, CellModel> {
+  return new Map(sheets[sheet]!.cells.map((cell) => [cellAddress(cell.row, cell.column), cell]));
 }
 
 /** What of a cell is not computed. */
@@ -190,8 +192,9 @@ describe("saving fresh values", () => {
 
     test("holds what was computed, and all else as it was", () => {
       const wrong: string[] = [];
+      const [oldModel, newModel] = [readWorkbook(before, ids), readWorkbook(after, ids)];
       computed.sheets.forEach((sheet, index) => {
-        const [old, now] = [cellsOf(before, index), cellsOf(after, index)];
+        const [old, now] = [cellsByAddress(oldModel, index), cellsByAddress(newModel, index)];
         for (const { row, column, value } of sheet.cells) {
           const address = cellAddress(row, column);
           if (JSON.stringify(now.get(address)?.value) !== JSON.stringify(value)) wrong.push(`${sheet.name}!${address}`);
