@@ -1,4 +1,5 @@
 import { unzipSync } from "fflate";
+import { damagedPart } from "./checksums";
 import { WorkbookFileError } from "./file-error";
 import { attribute, childrenOf, parsePart } from "./xml";
 
@@ -24,6 +25,9 @@ const LARGEST_PART = 1 << 30;
 export function openPackage(bytes: Uint8Array): WorkbookPackage {
   refuseOtherFormats(bytes);
   const parts = unzip(bytes);
+  const damaged = damagedPart(bytes, parts);
+  if (damaged !== undefined)
+    throw new WorkbookFileError(`the file is damaged: its part ${damaged} is not as it was saved`);
   const main = relationshipsOf(parts, "").find(({ kind }) => kind === "officeDocument")?.target;
   if (main === undefined || parts[main] === undefined) {
     throw new WorkbookFileError("it is a zip file but holds no workbook");

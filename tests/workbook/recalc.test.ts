@@ -14,9 +14,10 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { zipSync } from "fflate";
 import { runRecalc } from "../../src/entries/recalc/run";
 import { readWorkbook } from "../../src/xlsx/read";
-import { handMade } from "./hand-made";
+import { handMade, handMadeParts } from "./hand-made";
 
 jest.setTimeout(120_000);
 
@@ -144,6 +145,14 @@ describe("writing over the workbook itself", () => {
 /** First bytes of an OLE compound file, in which .xls workbooks and encrypted ones are kept ([MS-CFB] 2.2). */
 const COMPOUND = Buffer.from("d0cf11e0a1b11ae1", "hex");
 
+/** A workbook with one wrong digit in a cell that is packed as it stands, which only its checksum tells. */
+function flipped(): Uint8Array {
+  const plain = zipSync(handMadeParts({ sheets: { A: '<row r="1"><c r="A1"><v>4711</v></c></row>' } }), { level: 0 });
+  const at = Buffer.from(plain).indexOf("4711");
+  plain[at] = "9".charCodeAt(0);
+  return plain;
+}
+
 describe("files that cannot be computed", () => {
   const cases: readonly (readonly [what: string, name: string, content: () => Uint8Array | string, says: RegExp])[] = [
     ["an empty file", "empty.xlsx", () => "", /the file is empty/],
@@ -161,6 +170,7 @@ describe("files that cannot be computed", () => {
       /protected by a password/,
     ],
     ["half a file", "half.xlsx", () => WORKBOOK.slice(0, WORKBOOK.length >> 1), /damaged/],
+    ["a file of which one byte has changed", "flipped.xlsx", flipped, /damaged/],
     [
       "a zip file of other things",
       "other.xlsx",
