@@ -27,7 +27,8 @@ export class NumberFormatStyles {
     return number;
   }
 
-  private formatId(format: string): string {
+  /** Number of a number format in the file, added where the file has not got it. */
+  formatId(format: string): string {
     const code = escapeText(format).replaceAll('"', "&quot;");
     const formats = this.elements("numFmt");
     const found = formats.find((attributes) => attributeOf(attributes, "formatCode") === code);

@@ -1,0 +1,109 @@
+import { addSheet } from "../../xlsx/edit/add-sheet";
+import { addTable } from "../../xlsx/edit/add-table";
+import type { CellMark } from "../../xlsx/edit/mark-cells";
+import { cellAddress, cellPosition, type CellPosition } from "../cell-address";
+import { ISO_DATE } from "../number-format";
+import { plainValue } from "../saving/row-match";
+import { cellsOccupied, nameTaken, sheetProtected } from "../table-error";
+import { type BlockCell, type CellBlock, isDay, type NewTable } from "../table-port";
+import { markOf } from "./edit-table";
+import type { FileBook } from "./file-book";
+import type { CellInput, SheetCells } from "./sheet-cells";
+
+/** A change of the file: it edits the cells of a book, and says what is to be done to the bytes besides. */
+export interface Making {
+  /** The bytes that the cells are in, with a new sheet where one is wanted. */
+  readonly bytes: Uint8Array;
+  /** Checks and edits; throws where that is refused. */
+  edit(book: FileBook): readonly CellMark[];
+  /** What follows once the cells are in the file. */
+  finish(bytes: Uint8Array): Uint8Array;
+}
+
+export function withSheet(book: FileBook, name: string): Uint8Array {
+  return book.model.sheets.some((sheet) => sheet.name === name) ? book.bytes : addSheet(book.bytes, name);
+}
+
+export function tableMaking(start: FileBook, table: NewTable, ids: readonly string[]): Making {
+  const { name, sheet, address = "A1", columns, rows } = table;
+  const at = cellPosition(address);
+  const bodyRows = Math.max(1, rows.length);
+  if (start.tables.some(({ info }) => info.name.toLowerCase() === name.toLowerCase())) throw nameTaken(name);
+  return {
+    bytes: withSheet(start, sheet),
+    edit: (book) => {
+      const cells = freeCells(book, sheet, at, bodyRows + 1, columns.length);
+      const marks: CellMark[] = [];
+      columns.forEach(({ heading, formula, numberFormat }, right) => {
+        const column = at.column + right;
+        cells.put(at.row, column, { value: heading });
+        for (let index = 0; index < bodyRows; index++) {
+          const [row, value] = [at.row + 1 + index, rows[index]?.[heading] ?? null];
+          cells.put(row, column, formula === undefined ? { value: plainValue(value) } : { formula, value: null });
+          const needed = formula === undefined ? markOf(value, numberFormat) : [];
+          marks.push(...needed.map((mark) => ({ sheet, row, column, ...mark })));
+          if (numberFormat !== undefined) marks.push({ sheet, row, column, numberFormat });
+        }
+      });
+      return marks;
+    },
+    finish: (bytes) => {
+      const area = {
+        firstRow: at.row,
+        firstColumn: at.column,
+        lastRow: at.row + bodyRows,
+        lastColumn: at.column + columns.length - 1,
+      };
+      return addTable(bytes, { name, sheet, area, columns }, ids);
+    },
+  };
+}
+
+export function blockMaking(start: FileBook, { sheet, address, cells: block, room }: CellBlock): Making {
+  const at = cellPosition(address);
+  const width = Math.max(...block.map((row) => row.length));
+  return {
+    bytes: withSheet(start, sheet),
+    edit: (book) => {
+      const rows = Math.max(block.length, room?.rows ?? 0);
+      const cells = freeCells(book, sheet, at, rows, Math.max(width, room?.columns ?? 0));
+      return block.flatMap((inputs, down) =>
+        inputs.flatMap((input, right): CellMark[] => {
+          if (input === null) return [];
+          const [row, column] = [at.row + down, at.column + right];
+          cells.put(row, column, inputOf(input));
+          return blockMarks(input).map((mark) => ({ sheet, row, column, ...mark }));
+        }),
+      );
+    },
+    finish: (bytes) => bytes,
+  };
+}
+
+function inputOf(input: BlockCell): CellInput {
+  if (typeof input === "object" && input !== null && "formula" in input) return { formula: input.formula, value: null };
+  return { value: plainValue(input) };
+}
+
+function blockMarks(input: BlockCell): { readonly numberFormat?: string; readonly asText?: boolean }[] {
+  if (isDay(input)) return [{ numberFormat: ISO_DATE }];
+  if (typeof input !== "object" || input === null) return markOf(input, undefined);
+  return input.numberFormat === undefined ? [] : [{ numberFormat: input.numberFormat }];
+}
+
+/** The cells of a sheet, once it is sure that a block of them is free. */
+function freeCells(book: FileBook, name: string, at: CellPosition, rows: number, columns: number): SheetCells {
+  const sheet = book.model.sheets.find((known) => known.name === name)!;
+  if (book.isProtected(name)) throw sheetProtected(name);
+  const cells = book.cells(sheet);
+  for (let row = at.row; row < at.row + rows; row++) {
+    for (let column = at.column; column < at.column + columns; column++) {
+      const inTable = sheet.tables.some(
+        ({ area }) =>
+          row >= area.firstRow && row <= area.lastRow && column >= area.firstColumn && column <= area.lastColumn,
+      );
+      if (inTable || cells.isUsed(row, column)) throw cellsOccupied(name, cellAddress({ row, column }));
+    }
+  }
+  return cells;
+}

@@ -1,0 +1,178 @@
+import { Workbook } from "@cj-tech-master/excelts";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { cellAddress, cellPosition } from "../../../src/workbook/cell-address";
+import { FileHost } from "../../../src/workbook/file/table-host";
+import type { PlainCell } from "../../../src/workbook/port";
+import { openTables } from "../../../src/workbook/saving/open-tables";
+import { readWorkbook } from "../../../src/xlsx/read";
+import { saveEdits } from "../../../src/xlsx/save-edits";
+import { MemoryStore } from "../../fakes/file/memory-store";
+import { startFile } from "../../fakes/file/start-file";
+import { tablePortContract } from "./contract";
+import type { OtherUser, RawCell, StartTable, TestBook } from "./test-book";
+
+/** Reads a cell by another library than the one under test. */
+async function rawCell(bytes: Uint8Array, sheet: string, address: string): Promise<RawCell> {
+  const workbook = new Workbook();
+  await workbook.xlsx.load(bytes);
+  const cell = workbook.getWorksheet(sheet)?.getCell(address);
+  if (cell === undefined) return { value: null, hasFormula: false };
+  const { value, formula, numFmt } = cell as { value: unknown; formula?: string; numFmt?: string };
+  return {
+    value: formula === undefined ? plain(value) : null,
+    hasFormula: formula !== undefined,
+    ...(numFmt === undefined ? {} : { numberFormat: numFmt }),
+  };
+}
+
+/** The library gives days as dates. Serial 25,569 is 1970-01-01. */
+function plain(value: unknown): PlainCell {
+  if (value instanceof Date) return value.getTime() / 86_400_000 + 25_569;
+  if (value === undefined || value === "") return null;
+  if (typeof value === "object" && value !== null && "richText" in value) return JSON.stringify(value);
+  return value as PlainCell;
+}
+
+interface Place {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly headings: readonly string[];
+}
+
+function placeOf(bytes: Uint8Array, name: string): Place {
+  for (const sheet of readWorkbook(bytes, []).sheets) {
+    const table = sheet.tables.find((known) => known.name === name);
+    if (table === undefined) continue;
+    const { firstRow, lastRow, firstColumn } = table.area;
+    const headings = table.columns.map((column) => column.name);
+    return { sheet: sheet.name, row: firstRow, column: firstColumn, rows: lastRow - firstRow, headings };
+  }
+  throw new Error(`no table ${name}`);
+}
+
+function otherUser(store: MemoryStore): OtherUser {
+  const rewrite = async (path: RegExp, change: (xml: string) => string): Promise<void> => {
+    const parts = unzipSync(store.bytes!);
+    for (const [name, content] of Object.entries(parts)) {
+      if (path.test(name)) parts[name] = strToU8(change(strFromU8(content)));
+    }
+    store.put(zipSync(parts));
+  };
+  /** The rows of a table as somebody's program would write them back. */
+  const setRows = async (name: string, change: (rows: PlainCell[][]) => PlainCell[][]): Promise<void> => {
+    const bytes = store.bytes!;
+    const { sheet: sheetName, row, column, rows, headings } = placeOf(bytes, name);
+    const model = readWorkbook(bytes, []);
+    const sheet = model.sheets.find((known) => known.name === sheetName)!;
+    const inBody = (cell: { row: number; column: number }): boolean =>
+      cell.row > row && cell.row <= row + rows && cell.column >= column && cell.column < column + headings.length;
+    const body = new Map(sheet.cells.filter(inBody).map((cell) => [cellAddress(cell), cell]));
+    const at = (down: number, right: number) => body.get(cellAddress({ row: row + 1 + down, column: column + right }));
+    const old = Array.from({ length: rows }, (_, down) =>
+      headings.map((__, right) => (at(down, right)?.value ?? null) as PlainCell),
+    );
+    const formulas = headings.map((_, right) => at(0, right)?.formula);
+    const next = change(old);
+    const contents = [
+      ...sheet.cells.filter((cell) => !inBody(cell) && cell.value !== null),
+      ...next.flatMap((cells, down) =>
+        headings.map((_, right) => {
+          const place = { row: row + 1 + down, column: column + right };
+          const formula = formulas[right];
+          return formula === undefined ? { ...place, value: cells[right] ?? null } : { ...place, formula, value: null };
+        }),
+      ),
+    ];
+    const area = {
+      firstRow: row,
+      firstColumn: column,
+      lastRow: row + next.length,
+      lastColumn: column + headings.length - 1,
+    };
+    store.put(
+      saveEdits(
+        bytes,
+        model,
+        [],
+        [{ name: sheetName, contents, tables: [{ name, area }], fresh: { name: sheetName, cells: [], spills: [] } }],
+      ),
+    );
+  };
+  return {
+    setCell: (name, row, heading, value) =>
+      setRows(name, (rows) => {
+        const column = placeOf(store.bytes!, name).headings.indexOf(heading);
+        return rows.map((cells, at) => cells.map((cell, right) => (at === row && right === column ? value : cell)));
+      }),
+    deleteRow: (name, row) => setRows(name, (rows) => rows.filter((_, at) => at !== row)),
+    insertRow: (name, row, cells) => setRows(name, (rows) => [...rows.slice(0, row), [...cells], ...rows.slice(row)]),
+    renameTable: (from, to) => rewrite(/tables\//, (xml) => xml.replaceAll(`ame="${from}"`, `ame="${to}"`)),
+    deleteTable: async (name) => {
+      const parts = unzipSync(store.bytes!);
+      const path = Object.keys(parts).find(
+        (known) => /tables\//.test(known) && strFromU8(parts[known]!).includes(`"${name}"`),
+      )!;
+      const file = path.slice(path.lastIndexOf("/") + 1);
+      await rewrite(/worksheets\/_rels/, (xml) => xml.replace(new RegExp(`<Relationship [^>]*${file}"/>`), ""));
+    },
+    renameColumn: (_, from, to) => rewrite(/tables\/|worksheets\//, (xml) => xml.replaceAll(from, to)),
+    protectSheet: async (name) => {
+      const number = readWorkbook(store.bytes!, []).sheets.findIndex((sheet) => sheet.name === name) + 1;
+      await rewrite(new RegExp(`worksheets/sheet${number}\\.xml`), (xml) =>
+        xml.replace("</sheetData>", '</sheetData><sheetProtection sheet="1" objects="1"/>'),
+      );
+    },
+    filter: (name) =>
+      rewrite(/tables\//, (xml) =>
+        xml.includes(`"${name}"`)
+          ? xml.replace(
+              /<autoFilter ([^>]*)\/>/,
+              '<autoFilter $1><filterColumn colId="1"><filters><filter val="102"/></filters></filterColumn></autoFilter>',
+            )
+          : xml,
+      ),
+    typeBelow: async (name, down) => {
+      const bytes = store.bytes!;
+      const { sheet: sheetName, row, column, rows } = placeOf(bytes, name);
+      const model = readWorkbook(bytes, []);
+      const sheet = model.sheets.find((known) => known.name === sheetName)!;
+      const cell = { row: row + rows + down, column, value: "total" };
+      const contents = [...sheet.cells.filter(({ value }) => value !== null), cell];
+      const tables = sheet.tables.map((table) => ({ name: table.name, area: table.area }));
+      store.put(
+        saveEdits(
+          bytes,
+          model,
+          [],
+          [{ name: sheetName, contents, tables, fresh: { name: sheetName, cells: [], spills: [] } }],
+        ),
+      );
+    },
+  };
+}
+
+function openBook(tables: readonly StartTable[]): Promise<TestBook> {
+  const store = new MemoryStore(startFile(tables));
+  return Promise.resolve({
+    user: (log) => openTables(new FileHost(store, { ids: [] }), log),
+    other: otherUser(store),
+    cell: async (table, row, heading) => {
+      const place = placeOf(store.bytes!, table);
+      const column = place.column + place.headings.indexOf(heading);
+      return rawCell(store.bytes!, place.sheet, cellAddress({ row: place.row + 1 + row, column }));
+    },
+    sheetCell: (sheet, address) => rawCell(store.bytes!, sheet, cellAddress(cellPosition(address))),
+    steps: store.faults.taken,
+    failSteps: store.faults.fail,
+    setTurn: (turn) => {
+      store.turn = turn;
+    },
+    close: async () => {
+      store.bytes = undefined;
+    },
+  });
+}
+
+tablePortContract({ name: "a file", open: openBook }, { runs: 15 });
