@@ -1,0 +1,34 @@
+import { cowsTable, findingsTable, scoresTable } from "../../../workbook/tables";
+import type { TableContent, TablePort } from "../../../workbook/table-port";
+
+/** The tables that say what is due, as they stand in the workbook; undefined where there is none of that name. */
+export interface DueBook {
+  readonly cows: TableContent | undefined;
+  readonly findings: TableContent | undefined;
+  readonly scores: TableContent | undefined;
+  readonly rules: TableContent | undefined;
+  readonly trimRules: TableContent | undefined;
+}
+
+const NAMES: Readonly<Record<keyof DueBook, string>> = {
+  cows: cowsTable.name,
+  findings: findingsTable.name,
+  scores: scoresTable.name,
+  rules: "Rules",
+  trimRules: "TrimRules",
+};
+
+/** Reads the tables from the workbook. */
+export async function readBook(port: TablePort): Promise<DueBook> {
+  const present = new Set((await port.listTables()).map(({ name }) => name));
+  const read = async (key: keyof DueBook): Promise<TableContent | undefined> =>
+    present.has(NAMES[key]) ? port.readTable(NAMES[key]) : undefined;
+  const [cows, findings, scores, rules, trimRules] = await Promise.all([
+    read("cows"),
+    read("findings"),
+    read("scores"),
+    read("rules"),
+    read("trimRules"),
+  ]);
+  return { cows, findings, scores, rules, trimRules };
+}

@@ -1,0 +1,108 @@
+import { disorderOf } from "../../../core/claws/disorder-key";
+import { dueList, type DueRow } from "../../../core/claws/due-list";
+import { type RecheckRule, ruleFor } from "../../../core/claws/recheck-rules";
+import { type DaySerial, isoDate } from "../../../core/shared/days";
+import { rowAsRead, type TableContent } from "../../../workbook/table-port";
+import { findingsTable } from "../../../workbook/tables";
+import { counted } from "../../format";
+import { rulesInForce } from "../../rules";
+import type { DueBook } from "./book";
+import { Cows } from "./cows";
+import { footOf, readFindings, type ReadFindings } from "./findings";
+import type { DueLine, LineFinding } from "./line";
+import { scoringLines } from "./scoring";
+import { trimLines } from "./trims";
+
+/** All that is due on a day and in the days after it. */
+export interface Listing {
+  readonly day: DaySerial;
+  /** The longest overdue first. */
+  readonly lines: readonly DueLine[];
+  /** What could not be placed on a day, in plain words. */
+  readonly remarks: readonly string[];
+  readonly rules: readonly RecheckRule[];
+  readonly cows: Cows;
+  readonly findings: ReadFindings | undefined;
+}
+
+/** Draws up the list. The lines of findings are those that HERD.RECHECK.LIST gives for the same rows and day. */
+export function listingOf(book: DueBook, day: DaySerial, daysAhead: number): Listing {
+  const until = day + daysAhead;
+  const cows = new Cows(book.cows);
+  const { rules, remark } = rulesInForce(book.rules);
+  const remarks = remark === undefined ? [] : [remark];
+  let lines: readonly DueLine[] = [];
+  let findings: ReadFindings | undefined;
+  if (book.findings === undefined) remarks.push(`The workbook has no table ${findingsTable.name}: no foot is listed.`);
+  else {
+    findings = readFindings(book.findings, day);
+    const due = dueList(findings.columns, (code) => ruleFor(rules, code), day, daysAhead);
+    lines = findingLines(due.rows, findings, book.findings, cows, day);
+    remarks.push(...findings.problems, ...unplaced(due));
+  }
+  const trims = trimLines(cows, findings?.rows ?? [], book.trimRules, day, until);
+  const scoring = scoringLines(book.scores, findings, cows, day, until);
+  remarks.push(...trims.remarks);
+  // The sort keeps lines of one day in the order in which they were found.
+  const all = [...lines, ...trims.lines, ...scoring].sort((a, b) => a.due - b.due);
+  return { day, lines: all, remarks, rules, cows, findings };
+}
+
+function unplaced(due: ReturnType<typeof dueList>): readonly string[] {
+  return [
+    ...[...due.withoutRule].map(
+      ([code, count]) => `${counted(count, "open finding")} of ${code} without a recheck: no row in the rules.`,
+    ),
+    ...(due.withoutNextLook > 0
+      ? [`${counted(due.withoutNextLook, "open finding")} seen again without a next look.`]
+      : []),
+    ...(due.withoutDate > 0 ? [`${counted(due.withoutDate, "open finding")} without a date.`] : []),
+    ...(due.withoutCow > 0 ? [`${counted(due.withoutCow, "open finding")} without a cow.`] : []),
+  ];
+}
+
+function findingLines(
+  rows: readonly DueRow[],
+  { rows: findings, index, columns }: ReadFindings,
+  content: TableContent,
+  cows: Cows,
+  day: DaySerial,
+): readonly DueLine[] {
+  const known = new Map<number, LineFinding>();
+  const equals = new Map<string, number>();
+  return rows.map(({ finding: place, kind, what, due }) => {
+    const at = index[place]!;
+    const row = findings[at]!;
+    let finding = known.get(at);
+    if (finding === undefined) {
+      const cells = JSON.stringify(Object.values(rowAsRead(content, at).cells));
+      const nth = equals.get(cells) ?? 0;
+      equals.set(cells, nth + 1);
+      const lesion = columns.lesions[place] ?? "";
+      finding = {
+        key: `${cells} ${nth}`,
+        index: at,
+        foot: footOf(row),
+        claw: row.claw ?? "",
+        lesion,
+        lesionName: lesion === "" ? "" : (disorderOf(lesion)?.name ?? lesion),
+        treatment: row.treatment ?? "",
+        treatedOn: row.date!,
+        note: row.note ?? "",
+      };
+      known.set(at, finding);
+    }
+    const cow = row.cow!;
+    const left = cows.get(cow)?.left ?? null;
+    return {
+      key: `${what} ${due} ${finding.key}`,
+      work: kind,
+      what,
+      due,
+      cow,
+      place: cows.place(cow),
+      finding,
+      remarks: cows.hasLeft(cow, day) ? [`left the herd ${isoDate(left!)}: record her as gone`] : [],
+    };
+  });
+}

@@ -1,0 +1,79 @@
+import "./due.css";
+import { useCallback, useEffect, useReducer, useRef } from "preact/hooks";
+import type { DaySerial } from "../../../core/shared/days";
+import type { TablePort } from "../../../workbook/table-port";
+import { read, save, takeBack, writeList } from "./effects";
+import { nextState } from "./model";
+import { PrintSheet } from "./print-sheet";
+import { initialState } from "./state";
+import { DueView } from "./view";
+
+interface DueProps {
+  readonly tables: TablePort;
+  /** The day it is. */
+  readonly today: DaySerial;
+  /** Ids of saves; each call gives another. */
+  newId?(): string;
+}
+
+/** Typing in the workbook reports change after change: the list is drawn up anew once it has paused. */
+const PAUSE_MS = 300;
+
+/** The screen, fed by the workbook. */
+export function Due({ tables, today, newId = () => crypto.randomUUID() }: DueProps) {
+  const [state, dispatch] = useReducer(nextState, today, initialState);
+  const { wanted, pending, takingBack, writing, printing } = state;
+  const latest = useRef(state);
+  latest.current = state;
+
+  useEffect(() => {
+    let pause: ReturnType<typeof setTimeout> | undefined;
+    const unwatch = tables.watchChanges(() => {
+      clearTimeout(pause);
+      pause = setTimeout(() => dispatch({ type: "workbook changed" }), PAUSE_MS);
+    });
+    return () => {
+      clearTimeout(pause);
+      unwatch();
+    };
+  }, [tables]);
+
+  useEffect(() => void read(tables, wanted).then(dispatch), [tables, wanted]);
+
+  const trying = pending?.brokenOff === false ? `${pending.save.id} ${pending.attempt}` : undefined;
+  useEffect(() => {
+    const { pending } = latest.current;
+    if (trying !== undefined && pending !== undefined) void save(tables, pending).then(dispatch);
+  }, [tables, trying]);
+
+  useEffect(() => {
+    if (takingBack !== undefined) void takeBack(tables, takingBack).then(dispatch);
+  }, [tables, takingBack]);
+
+  useEffect(() => {
+    if (writing !== undefined) void writeList(tables, latest.current).then(dispatch);
+  }, [tables, writing]);
+
+  useEffect(() => {
+    if (!printing) return;
+    const done = (): void => dispatch({ type: "printed" });
+    window.addEventListener("afterprint", done);
+    window.print();
+    return () => window.removeEventListener("afterprint", done);
+  }, [printing]);
+
+  const choose = useCallback(
+    (key: string, outcome: Parameters<typeof chooseEvent>[1]) => dispatch(chooseEvent(key, outcome, newId())),
+    [newId],
+  );
+  return (
+    <>
+      <DueView state={state} dispatch={dispatch} choose={choose} />
+      {printing && <PrintSheet state={state} />}
+    </>
+  );
+}
+
+function chooseEvent(key: string, outcome: "healed" | "better" | "same" | "worse" | "gone", id: string) {
+  return { type: "outcome chosen", key, outcome, id } as const;
+}

@@ -1,0 +1,133 @@
+import { useEffect, useState } from "preact/hooks";
+import type { Outcome } from "../../../core/claws/next-look";
+import { isoDate } from "../../../core/shared/days";
+import { counted } from "../../format";
+import { Note, TextList } from "../../parts/blocks";
+import { type Bucket, type BucketGroups, filtered, grouped } from "./grouping";
+import { LineView } from "./line-view";
+import { isBusy, linesOf, listingIn, summary } from "./model";
+import type { DueEvent, DueState } from "./state";
+import { Tools } from "./tools-view";
+
+export interface DueViewProps {
+  readonly state: DueState;
+  dispatch(event: DueEvent): void;
+  choose(key: string, outcome: Outcome): void;
+}
+
+/** What is due, line by line. */
+export function DueView(props: DueViewProps) {
+  const { state, dispatch } = props;
+  const { reading, notice, pending } = state;
+  return (
+    <div class="due">
+      <h1>What is due</h1>
+      <p class="readers-only" role="status">
+        {notice?.text ?? summary(state)}
+      </p>
+      {notice !== undefined && (
+        <Note kind={NOTE_KINDS[notice.kind]} title={NOTE_TITLES[notice.kind]}>
+          <p>{notice.text}</p>
+          {pending?.brokenOff === true && (
+            <p class="due-buttons">
+              <button type="button" onClick={() => dispatch({ type: "save tried again" })}>
+                Save again
+              </button>
+              <button type="button" onClick={() => dispatch({ type: "save given up" })}>
+                Leave it as it is
+              </button>
+            </p>
+          )}
+        </Note>
+      )}
+      {reading.kind === "failed" && (
+        <Note kind="error" title="The workbook could not be read">
+          <p>{reading.message}</p>
+          <p class="due-buttons">
+            <button type="button" onClick={() => dispatch({ type: "workbook changed" })}>
+              Read again
+            </button>
+          </p>
+        </Note>
+      )}
+      {reading.kind === "reading" && <Progress text="Reading the findings …" />}
+      {reading.kind === "read" && <List {...props} />}
+    </div>
+  );
+}
+
+const NOTE_KINDS = { done: "remark", error: "error", caution: "caution" } as const;
+const NOTE_TITLES = { done: "Done", error: "Not done", caution: "Saved. Take care" } as const;
+
+function List(props: DueViewProps) {
+  const { state, dispatch } = props;
+  const { remarks = [] } = listingIn(state) ?? {};
+  const parts = grouped(filtered(linesOf(state), state.filter), state.day, state.groupBy, state.most);
+  return (
+    <>
+      <Tools state={state} dispatch={dispatch} />
+      <p class="due-summary">{summary(state)}.</p>
+      {isBusy(state) && <SlowProgress text="Writing into the workbook …" />}
+      {parts.map((part) => (
+        <Part key={part.bucket} part={part} {...props} />
+      ))}
+      {remarks.length > 0 && (
+        <Note kind="remark" title="Not on the list">
+          <TextList texts={remarks} />
+        </Note>
+      )}
+    </>
+  );
+}
+
+const PART_NAMES: Readonly<Record<Exclude<Bucket, "ahead">, string>> = { overdue: "Overdue", today: "On the day" };
+
+function Part({ part, ...props }: DueViewProps & { readonly part: BucketGroups }) {
+  const { state, dispatch } = props;
+  const { bucket, count, shown, groups } = part;
+  const name = bucket === "ahead" ? `In the ${counted(state.daysAhead, "day")} after` : PART_NAMES[bucket];
+  const id = `due-${bucket}`;
+  return (
+    <section aria-labelledby={id}>
+      <h2 id={id} class="strong">
+        {bucket === "today" ? `On ${isoDate(state.day)}` : name} ({count})
+      </h2>
+      {count === 0 && <p class="quiet">Nothing.</p>}
+      {groups.map(({ name: group, lines }) => (
+        <div key={group}>
+          <h3 class="due-group">{group}</h3>
+          <ul class="due-lines">
+            {lines.map((line) => (
+              <LineView key={line.key} line={line} {...props} />
+            ))}
+          </ul>
+        </div>
+      ))}
+      {shown < count && (
+        <button type="button" class="due-more" onClick={() => dispatch({ type: "more asked" })}>
+          Show more: {count - shown} are left
+        </button>
+      )}
+    </section>
+  );
+}
+
+function Progress({ text }: { readonly text: string }) {
+  return (
+    <p class="due-progress">
+      <progress aria-label={text} /> <span>{text}</span>
+    </p>
+  );
+}
+
+/** What is done within this time needs no word. */
+const SLOW_MS = 600;
+
+function SlowProgress({ text }: { readonly text: string }) {
+  const [slow, setSlow] = useState(false);
+  useEffect(() => {
+    const timer = setTimeout(() => setSlow(true), SLOW_MS);
+    return () => clearTimeout(timer);
+  }, []);
+  return slow ? <Progress text={text} /> : null;
+}
