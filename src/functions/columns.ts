@@ -1,5 +1,7 @@
 import { DomainError } from "../core/shared/domain-error";
+import { asWords, NO_WORD, type Words } from "../core/shared/words";
 import { looksLikeDate, looksLikeNumber, readCell } from "./cell";
+import { KnownCells } from "./known-cells";
 import type { Kind, NumberRange, ScalarKind } from "./kind";
 
 /**
@@ -16,11 +18,20 @@ export interface Column<T> {
   readonly length: number;
   /** Present where the values are numbers: the same, with NaN for null. Read it through `numbersOf`. */
   readonly numbers?: Float64Array;
+  /** Present where the values are words or the like: each once, and for every row its place, -1 for null. */
+  readonly distinct?: readonly T[];
+  readonly places?: Int32Array;
 }
 
 /** A column of numbers as a loop over very many rows reads it: NaN where there is no value. */
 export function numbersOf(column: Column<number>): Float64Array {
   return column.numbers ?? Float64Array.from(column.values, (value) => value ?? NaN);
+}
+
+/** A column of words as a loop over very many rows reads it. */
+export function wordsOf(column: Column<string>): Words {
+  const { distinct, places } = column;
+  return distinct === undefined || places === undefined ? asWords(column.values) : { words: distinct, places };
 }
 
 interface ColumnOptions {
@@ -49,11 +60,44 @@ export function columnOf<T>(item: ScalarKind<T>, options: ColumnOptions): Kind<C
   };
 }
 
+/** Most columns of words repeat a few: a cell like one above is not read again. */
 function readAny<T>(reader: RowReader<T>): Column<T> {
-  const { rows, argument } = reader;
-  const values: (T | null)[] = [];
-  for (let row = 0; row < rows.length; row++) values.push(reader.read(row));
-  return { values, noteRows: reader.noteRows, argument, length: rows.length };
+  const { rows, argument, item } = reader;
+  const places = new Int32Array(rows.length);
+  const distinct: T[] = [];
+  const known = new KnownCells();
+  let [asWritten, numbersAsText] = [true, item.takesAnyText === true];
+  for (let row = 0; row < rows.length; row++) {
+    const raw = rows[row]![0];
+    let place = known.placeOf(raw);
+    if (place < 0) {
+      const value = reader.read(row);
+      if (value === null) place = NO_WORD;
+      else {
+        place = distinct.push(value) - 1;
+        known.add(raw, place);
+        asWritten &&= raw === value;
+        numbersAsText &&= typeof raw === "number";
+      }
+    }
+    places[row] = place;
+  }
+  // Different cells may read as one value, unless every cell is its own value or its number as text.
+  const values = asWritten || numbersAsText ? distinct : mergeEqual(distinct, places);
+  return new RepeatingColumn(values, places, reader.noteRows, argument);
+}
+
+/** The values without their doubles; moves the places along. */
+function mergeEqual<T>(values: readonly T[], places: Int32Array): readonly T[] {
+  const distinct: T[] = [];
+  const placeOf = new Map<T, number>();
+  const newPlaces = values.map((value) => {
+    let place = placeOf.get(value);
+    if (place === undefined) placeOf.set(value, (place = distinct.push(value) - 1));
+    return place;
+  });
+  for (let row = 0; row < places.length; row++) places[row] = newPlaces[places[row]!] ?? NO_WORD;
+  return distinct;
 }
 
 function readNumbers(reader: RowReader<unknown>, { min, max, whole }: NumberRange): Column<number> {
@@ -67,6 +111,30 @@ function readNumbers(reader: RowReader<unknown>, { min, max, whole }: NumberRang
         : ((reader.read(row) as number | null) ?? NaN);
   }
   return new NumberColumn(numbers, reader.noteRows, argument);
+}
+
+/** Values are kept once each; the list row by row is made when someone asks for it. */
+class RepeatingColumn<T> implements Column<T> {
+  #values: readonly (T | null)[] | undefined;
+  readonly length: number;
+
+  constructor(
+    readonly distinct: readonly T[],
+    readonly places: Int32Array,
+    readonly noteRows: number,
+    readonly argument: string,
+  ) {
+    this.length = places.length;
+  }
+
+  get values(): readonly (T | null)[] {
+    if (this.#values === undefined) {
+      const values = new Array<T | null>(this.length);
+      for (let row = 0; row < values.length; row++) values[row] = this.distinct[this.places[row]!] ?? null;
+      this.#values = values;
+    }
+    return this.#values;
+  }
 }
 
 /** Numbers are kept unboxed; the list with nulls is made when someone asks for it. */
@@ -108,7 +176,7 @@ class RowReader<T> {
   read(row: number): T | null {
     const { item, rows, argument } = this;
     const raw = rows[row]![0];
-    if (raw === null || raw === undefined || raw === "") return null;
+    if (raw === null || raw === undefined || raw === "" || (raw === 0 && item.zeroIsBlank)) return null;
     if (raw === this.#note) {
       this.noteRows++;
       return null;

@@ -40,6 +40,8 @@ export interface ScalarKind<T> extends Kind<T> {
   readonly zeroIsBlank: boolean;
   /** Numbers that are taken as written, so that a long column reads them without a call. */
   readonly asWritten?: NumberRange;
+  /** Any number or text is taken, a number as its text, so that no two of either kind are read as one. */
+  readonly takesAnyText?: true;
 }
 
 /** Numbers from `min` to `max`, both included. */

@@ -10,6 +10,7 @@ interface ScalarOptions<T> {
   readonly must: string;
   readonly zeroIsBlank?: boolean;
   readonly asWritten?: NumberRange;
+  readonly takesAnyText?: true;
   readCell(cell: Exclude<Cell, null>, where: string): T;
 }
 

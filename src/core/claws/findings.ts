@@ -1,3 +1,5 @@
+import type { WordColumn } from "../shared/words";
+
 /** A row of a cow that was examined and had no lesion. */
 export const SOUND = "none";
 /** A row whose text names no disorder, where such rows are counted instead of refused. */
@@ -5,10 +7,10 @@ export const UNKNOWN = "unknown";
 
 /** The findings of a herd, column by column and equally long; null, or NaN for a day, where a row has none. */
 export interface Findings {
-  readonly cows: readonly (string | null)[];
-  readonly feet: readonly (string | null)[];
+  readonly cows: WordColumn;
+  readonly feet: WordColumn;
   /** Codes of the claw disorder key, SOUND or UNKNOWN. */
-  readonly lesions: readonly (string | null)[];
+  readonly lesions: WordColumn;
   readonly dates: ArrayLike<number>;
 }
 
@@ -37,10 +39,20 @@ export class CowNumbers {
     const folded = name.toLowerCase();
     let number = this.#folded.get(folded);
     if (number === undefined) {
-      number = this.names.push(name) - 1;
+      number = this.addNew(name);
       this.#folded.set(folded, number);
     }
     this.#asWritten.set(name, number);
     return number;
   }
+
+  /** The next number, for the name of a cow that is known to be none of those before. */
+  addNew(name: string): number {
+    return this.names.push(name) - 1;
+  }
+}
+
+/** Whether names, no two of which are the same, surely stay different when capitals do not matter. */
+export function differInMoreThanCapitals(names: readonly string[]): boolean {
+  return names.every((name) => /^[^A-Z\u0080-\uffff]*$/.test(name)) || names.every((name) => /^[^a-z\u0080-\uffff]*$/.test(name)); // prettier-ignore
 }

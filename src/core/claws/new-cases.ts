@@ -1,6 +1,6 @@
-import type { DaySerial } from "../shared/days";
+import { asWords, NO_WORD, type Words } from "../shared/words";
 import { disorders } from "./disorder-key";
-import { CowNumbers, type Findings, type RowTally, SOUND, UNKNOWN } from "./findings";
+import { CowNumbers, differInMoreThanCapitals, type Findings, type RowTally, SOUND } from "./findings";
 
 /**
  * Days without a record of the lesion after which it counts as a new case. There is no agreed number; papers use 14
@@ -28,25 +28,59 @@ const placeInKey = new Map(disorders.map(({ code }, place) => [code, place]));
 /** For each disorder the place of the one it is a form of, or its own. */
 const parentPlaces = disorders.map(({ code, parent }) => placeInKey.get(parent ?? code)!);
 
+/** Stand for rows that are no case beside the places of the disorders in the key. */
+const IS_SOUND = -2;
+const IS_UNKNOWN = -3;
 /** A foot that is not named is one more foot of the cow. */
-const footNumbers = new Map<string | null, number>([[null, 0], ["LF", 1], ["RF", 2], ["LH", 3], ["RH", 4]]); // prettier-ignore
+const NO_FOOT = 0;
+const FEET: readonly string[] = ["LF", "RF", "LH", "RH"];
+const FEET_A_COW = FEET.length + 1;
 
 /**
  * Marks new cases and repeats. A row is a new case when the same lesion (forms count as their parent) was not
  * recorded on the same foot of the same cow within the `gapDays` before; of several rows of one day the first. Every
  * record starts the gap anew, so that a lesion looked at again and again stays one case. Rows may stand in any order.
  */
-export function markNewCases(findings: Findings, gapDays: number): MarkedRows {
-  const { dates } = findings;
-  const rows = findings.lesions.length;
-  const marks = new Int8Array(rows).fill(NO_CASE);
-  const places = new Uint8Array(rows);
-  const cows = new Int32Array(rows);
-  const sites = new Int32Array(rows);
+export function markNewCases({ cows, feet, lesions, dates }: Findings, gapDays: number): MarkedRows {
+  const footWords = asWords(feet);
+  const footOfWord = footWords.words.map((word) => FEET.indexOf(word) + 1);
+  const cases = casesOf(asWords(cows), asWords(lesions), dates);
+  const { marks, disorders: places, tally } = cases;
+  const { rowsByCow, firstOfCow } = byCow(cases);
+  const cowOfSite = new Int32Array(FEET_A_COW * disorders.length).fill(NO_CASE);
+  const lastDates = new Float64Array(cowOfSite.length);
+  for (let cow = 0; cow < cases.cowNames.length; cow++) {
+    const [first, end] = [firstOfCow[cow]!, firstOfCow[cow + 1]!];
+    sortByDate(rowsByCow, first, end, dates);
+    for (let at = first; at < end; at++) {
+      const row = rowsByCow[at]!;
+      const date = dates[row]!;
+      const foot = footOfWord[footWords.places[row]!] ?? NO_FOOT;
+      if (foot === NO_FOOT) tally.withoutFoot++;
+      const site = foot * disorders.length + parentPlaces[places[row]!]!;
+      const isRepeat = cowOfSite[site] === cow && date - lastDates[site]! <= gapDays;
+      marks[row] = isRepeat ? REPEAT : NEW_CASE;
+      cowOfSite[site] = cow;
+      lastDates[site] = date;
+    }
+  }
+  return cases;
+}
+
+interface Cases extends MarkedRows {
+  readonly tally: { -readonly [K in keyof RowTally]: RowTally[K] };
+}
+
+/** The rows that are cases, each marked as a new one, with disorder and cow; counts why the others are none. */
+function casesOf(cowWords: Words, lesionWords: Words, dates: ArrayLike<number>): Cases {
+  const lesionOfWord = lesionWords.words.map(
+    (word) => placeInKey.get(word) ?? (word === SOUND ? IS_SOUND : IS_UNKNOWN),
+  );
+  const cowOfWord = new Int32Array(cowWords.words.length).fill(NO_CASE);
   const cowNumbers = new CowNumbers();
-  const siteNumbers = new Map<number, number>();
-  const lastDates: DaySerial[] = [];
-  const outOfOrder = new Set<number>();
+  const allDiffer = differInMoreThanCapitals(cowWords.words);
+  const rows = lesionWords.places.length;
+  const [marks, places, cows] = [new Int8Array(rows).fill(NO_CASE), new Uint8Array(rows), new Int32Array(rows)];
   const tally = {
     used: 0,
     sound: 0,
@@ -56,75 +90,52 @@ export function markNewCases(findings: Findings, gapDays: number): MarkedRows {
     unknownLesion: 0,
     withoutFoot: 0,
   };
-
   for (let row = 0; row < rows; row++) {
-    const place = casePlace(findings, row, tally);
-    if (place === undefined) continue;
-    const foot = findings.feet[row] ?? null;
-    if (foot === null) tally.withoutFoot++;
-    const cow = cowNumbers.of(findings.cows[row]!);
-    const date = dates[row]!;
-    places[row] = place;
-    cows[row] = cow;
-
-    const key = (cow * footNumbers.size + footNumbers.get(foot)!) * disorders.length + parentPlaces[place]!;
-    let site = siteNumbers.get(key);
-    if (site === undefined) {
-      site = lastDates.push(date) - 1;
-      siteNumbers.set(key, site);
-      marks[row] = NEW_CASE;
-    } else {
-      const last = lastDates[site]!;
-      if (date < last) outOfOrder.add(site);
-      marks[row] = date - last > gapDays ? NEW_CASE : REPEAT;
-      lastDates[site] = date;
+    const [lesion, cowWord] = [lesionWords.places[row]!, cowWords.places[row]!];
+    if (lesion === NO_WORD) {
+      if (cowWord !== NO_WORD) tally.withoutLesion++;
+      continue;
     }
-    sites[row] = site;
+    const place = lesionOfWord[lesion]!;
+    if (place === IS_SOUND) tally.sound++;
+    else if (place === IS_UNKNOWN) tally.unknownLesion++;
+    else if (cowWord === NO_WORD) tally.withoutCow++;
+    else if (Number.isNaN(dates[row]!)) tally.withoutDate++;
+    else {
+      tally.used++;
+      let cow = cowOfWord[cowWord]!;
+      if (cow < 0) {
+        const name = cowWords.words[cowWord]!;
+        cow = cowOfWord[cowWord] = allDiffer ? cowNumbers.addNew(name) : cowNumbers.of(name);
+      }
+      marks[row] = NEW_CASE;
+      places[row] = place;
+      cows[row] = cow;
+    }
   }
-  if (outOfOrder.size > 0) markOutOfOrder(outOfOrder, sites, marks, dates, gapDays);
   return { marks, disorders: places, cows, cowNames: cowNumbers.names, tally };
 }
 
-type Counting<T> = { -readonly [K in keyof T]: T[K] };
-
-/** Place of the row's disorder in the key, or undefined where the row is no case; counts why. */
-function casePlace({ cows, lesions, dates }: Findings, row: number, tally: Counting<RowTally>): number | undefined {
-  const lesion = lesions[row] ?? null;
-  const cow = cows[row] ?? null;
-  if (lesion === null) {
-    if (cow !== null) tally.withoutLesion++;
-  } else if (lesion === SOUND) tally.sound++;
-  else if (lesion === UNKNOWN) tally.unknownLesion++;
-  else if (cow === null) tally.withoutCow++;
-  else if (Number.isNaN(dates[row]!)) tally.withoutDate++;
-  else {
-    tally.used++;
-    return placeInKey.get(lesion)!;
-  }
-  return undefined;
+/** The rows of the cases cow by cow: those of cow n from place `firstOfCow[n]` to before `firstOfCow[n + 1]`. */
+function byCow({ marks, cows, cowNames, tally }: Cases): {
+  readonly rowsByCow: Int32Array;
+  readonly firstOfCow: Int32Array;
+} {
+  // Counted one place further on, so that each entry has moved to the end of its cow, the next one's first, when all are placed.
+  const firstOfCow = new Int32Array(cowNames.length + 2);
+  for (let row = 0; row < marks.length; row++) if (marks[row] !== NO_CASE) firstOfCow[cows[row]! + 2]!++;
+  for (let cow = 2; cow < firstOfCow.length; cow++) firstOfCow[cow]! += firstOfCow[cow - 1]!;
+  const rowsByCow = new Int32Array(tally.used);
+  for (let row = 0; row < marks.length; row++)
+    if (marks[row] !== NO_CASE) rowsByCow[firstOfCow[cows[row]! + 1]!++] = row;
+  return { rowsByCow, firstOfCow };
 }
 
-/** Marks anew the rows of those lesions whose rows do not stand by date. */
-function markOutOfOrder(
-  outOfOrder: ReadonlySet<number>,
-  sites: Int32Array,
-  marks: Int8Array,
-  dates: ArrayLike<number>,
-  gapDays: number,
-): void {
-  const rowsOf = new Map<number, number[]>();
-  for (let row = 0; row < marks.length; row++) {
-    if (marks[row] === NO_CASE || !outOfOrder.has(sites[row]!)) continue;
-    const list = rowsOf.get(sites[row]!);
-    if (list === undefined) rowsOf.set(sites[row]!, [row]);
-    else list.push(row);
-  }
-  for (const rows of rowsOf.values()) {
-    rows.sort((a, b) => dates[a]! - dates[b]! || a - b);
-    let last = -Infinity;
-    for (const row of rows) {
-      marks[row] = dates[row]! - last > gapDays ? NEW_CASE : REPEAT;
-      last = dates[row]!;
-    }
+/** Sorts part of the rows by date, rows of one day as they stand in the sheet. Most sheets are in order already. */
+function sortByDate(rows: Int32Array, first: number, end: number, dates: ArrayLike<number>): void {
+  for (let at = first + 1; at < end; at++) {
+    if (dates[rows[at]!]! >= dates[rows[at - 1]!]!) continue;
+    rows.subarray(first, end).sort((a, b) => dates[a]! - dates[b]! || a - b);
+    return;
   }
 }

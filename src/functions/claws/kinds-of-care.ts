@@ -28,6 +28,7 @@ export const treatment = scalarKind<string>({
   name: "treatment",
   must: 'text such as "block, pain relief"',
   zeroIsBlank: true,
+  takesAnyText: true,
   readCell(cell, where) {
     if (typeof cell === "boolean") throw invalid(where, this.must, cell);
     return String(cell);

@@ -5,7 +5,7 @@ import { type DaySerial, isoDate } from "../../core/shared/days";
 import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { commonPractice } from "../../core/shared/source";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
-import { type Column, columnOf, numbersOf } from "../columns";
+import { type Column, columnOf, numbersOf, wordsOf } from "../columns";
 import { type Remarks, required, withDefault } from "../define";
 import { date, number } from "../scalars";
 import { settingsTable } from "../tables";
@@ -92,7 +92,7 @@ interface FindingColumns {
 
 /** The rows of the columns marked as new cases and repeats. */
 export function markedRows({ cows, feet, lesions, dates, gapDays }: FindingColumns): MarkedRows {
-  const findings = { cows: cows.values, feet: feet.values, lesions: lesions.values, dates: numbersOf(dates) };
+  const findings = { cows: wordsOf(cows), feet: wordsOf(feet), lesions: wordsOf(lesions), dates: numbersOf(dates) };
   return markNewCases(findings, gapDays);
 }
 

@@ -86,6 +86,7 @@ export const cow = scalarKind<string>({
   name: "cow",
   must: "a cow's name or number",
   zeroIsBlank: true,
+  takesAnyText: true,
   readCell(cell, where) {
     if (typeof cell === "boolean") throw invalid(where, "a cow's name or number", cell);
     return String(cell);

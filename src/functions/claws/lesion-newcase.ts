@@ -66,7 +66,12 @@ export const lesionNewcase = defineFunction({
     const rows = markedRows(args);
     refuseNoFindings(rows.tally, "lesions");
     remarkRows(remarks, rows.tally, args.gapDays);
-    return Array.from(rows.marks, (mark) => (mark === NEW_CASE ? NEW_ROW : mark === REPEAT ? REPEAT_ROW : EMPTY_ROW));
+    const result = new Array<typeof NEW_ROW | typeof REPEAT_ROW | typeof EMPTY_ROW>(rows.marks.length);
+    for (let row = 0; row < result.length; row++) {
+      const mark = rows.marks[row];
+      result[row] = mark === NEW_CASE ? NEW_ROW : mark === REPEAT ? REPEAT_ROW : EMPTY_ROW;
+    }
+    return result;
   },
   steps(args) {
     const { marks, tally } = markedRows(args);

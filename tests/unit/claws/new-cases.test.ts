@@ -139,3 +139,11 @@ describe("HERD.LESION.NEWCASE", () => {
     expect((value as number[][]).every(([mark]) => mark === 1)).toBe(true);
   });
 });
+
+test.each([
+  ["one way of writing capitals", ["a1", "A1", "a1"], [NEW_CASE, REPEAT, REPEAT]],
+  ["letters beyond English", ["Ö1", "ö1", "Ö2"], [NEW_CASE, REPEAT, NEW_CASE]],
+  ["capitals alone", ["A1", "B1", "A1"], [NEW_CASE, NEW_CASE, REPEAT]],
+])("cows are told apart whatever their capitals: %s", (_, cows, expected) => {
+  expect(marks(cows.map((cow, day) => [cow, "LH", "DD", day + 1]), 28)).toEqual(expected); // prettier-ignore
+});

@@ -1,4 +1,5 @@
-import { columnOf, numbersOf } from "../../../src/functions/columns";
+import { cows } from "../../../src/functions/claws/kinds";
+import { columnOf, numbersOf, wordsOf } from "../../../src/functions/columns";
 import { choice, date, number } from "../../../src/functions/scalars";
 
 const column = (...cells: unknown[]): unknown[][] => cells.map((cell) => [cell]);
@@ -67,6 +68,28 @@ test("words have no numbers, and a 0 among them is a blank", () => {
   expect(read.values).toEqual(["yes", null, null, "no"]);
   expect(read.numbers).toBeUndefined();
   expect(() => words.read(column("yes", 1), "words")).toThrow(/^words row 2 /);
+});
+
+test("a word that stands in many rows is one word, however its cells are written", () => {
+  const read = wordsOf(
+    words.read(column("yes", "Yes", " YES ", null, { type: "String", basicValue: "yes" }, "no"), "words"),
+  );
+  expect(read.words).toEqual(["yes", "no"]);
+  expect(Array.from(read.places)).toEqual([0, 0, 0, -1, 0, 1]);
+});
+
+test.each<[string, unknown[], string[], number[]]>([
+  ["numbers", [114, 27.5, 114], ["114", "27.5"], [0, 1, 0]],
+  ["texts", ["a", "b", "a"], ["a", "b"], [0, 1, 0]],
+  ["numbers and the same as text", [114, "114", "27", 27, "114 "], ["114", "27"], [0, 0, 1, 1, 0]],
+])("cows written as %s", (_, cells, names, places) => {
+  const read = wordsOf(cows.read(column(...cells), "cows"));
+  expect(read.words).toEqual(names);
+  expect(Array.from(read.places)).toEqual(places);
+});
+
+test("a repeated word of a bad column is refused with its own row", () => {
+  expect(() => words.read(column("yes", "no", "maybe", "maybe"), "words")).toThrow(/^words row 3 /);
 });
 
 test("a million rows are read without a stack overflow", () => {
