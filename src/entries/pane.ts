@@ -3,5 +3,5 @@ import { OfficePort } from "../workbook/office/port";
 
 /** Draws the pane on the workbook that is open in Excel. */
 export function openPane(place: Element): void {
-  draw(place, new OfficePort());
+  draw(place, { port: new OfficePort() });
 }

@@ -11,4 +11,4 @@ declare global {
 
 const place = document.getElementById("pane");
 const port = window.parent.workbookPort;
-if (place && port) openPane(place, port);
+if (place && port) openPane(place, { port });

@@ -33,7 +33,7 @@ export interface CowFacts {
   /** Findings on the day itself. */
   readonly sameDay: readonly FindingRecord[];
   readonly scoreOnDay: ScoreRecord | undefined;
-  /** Jobs of findings that are not closed, the latest due first. */
+  /** Jobs of findings that are not closed, the nearest day first. */
   readonly open: readonly OpenJob[];
   /** New cases in the year before, the day included, and the foot that had most. */
   readonly cases: { readonly count: number; readonly worstFoot: string };
@@ -107,7 +107,9 @@ function openJobs(past: readonly FindingRecord[], day: DaySerial, rules: readonl
     day,
     AHEAD_DAYS,
   );
-  return due.rows.map(({ finding, what, due }) => ({ what, due, finding: rows[finding]! })).reverse();
+  return due.rows
+    .map(({ finding, what, due }) => ({ what, due, finding: rows[finding]! }))
+    .sort((a, b) => Math.abs(a.due - day) - Math.abs(b.due - day));
 }
 
 function newCases(past: readonly FindingRecord[], day: DaySerial): CowFacts["cases"] {

@@ -1,21 +1,64 @@
 import "./pane.css";
-import { render } from "preact";
+import { type ComponentChildren, render } from "preact";
+import { useState } from "preact/hooks";
 import type { WorkbookPort } from "../workbook/port";
+import type { TablePort } from "../workbook/table-port";
+import { Tabs } from "./parts/tabs";
 import { Explain } from "./screens/explain/screen";
+import { type DraftKeeper, Record } from "./screens/record/screen";
 
-/** Draws the pane into an element of a page, on the workbook behind the port. */
-export function openPane(place: Element, port: WorkbookPort): void {
-  render(<Pane port={port} />, place);
+/** The workbook behind the pane. Without its tables a host can only have its figures explained. */
+export interface PaneWorkbook {
+  readonly port: WorkbookPort;
+  readonly tables?: TablePort;
+  readonly recordDrafts?: DraftKeeper;
 }
 
-function Pane({ port }: { readonly port: WorkbookPort }) {
+interface Screen {
+  readonly id: string;
+  readonly title: string;
+  readonly content: ComponentChildren;
+}
+
+/** Draws the pane into an element of a page, on the workbook behind the ports. */
+export function openPane(place: Element, workbook: PaneWorkbook): void {
+  render(<Pane {...workbook} />, place);
+}
+
+function screensOf({ port, tables, recordDrafts }: PaneWorkbook): readonly Screen[] {
+  const explain: Screen = { id: "explain", title: "Explain", content: <Explain port={port} /> };
+  if (tables === undefined || recordDrafts === undefined) return [explain];
+  return [{ id: "record", title: "Record", content: <Record tables={tables} drafts={recordDrafts} /> }, explain];
+}
+
+/** A screen is drawn when it is first opened, and stays as it was left when another is opened. */
+function Pane(workbook: PaneWorkbook) {
+  const screens = screensOf(workbook);
+  const [open, setOpen] = useState(screens[0]!.id);
+  const [drawn, setDrawn] = useState<readonly string[]>([open]);
+  const show = (id: string): void => {
+    setOpen(id);
+    if (!drawn.includes(id)) setDrawn([...drawn, id]);
+  };
   return (
     <>
       <header class="top">
         <p class="product">Evenfoot</p>
       </header>
+      {screens.length > 1 && <Tabs tabs={screens} open={open} show={show} />}
       <main>
-        <Explain port={port} />
+        {screens.map(({ id, content }) => (
+          <div
+            key={id}
+            id={`screen-${id}`}
+            class="screen"
+            role={screens.length > 1 ? "tabpanel" : undefined}
+            aria-labelledby={screens.length > 1 ? `tab-${id}` : undefined}
+            hidden={id !== open}
+          >
+            {drawn.includes(id) && content}
+          </div>
+        ))}
       </main>
     </>
   );

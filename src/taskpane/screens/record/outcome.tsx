@@ -1,0 +1,133 @@
+import { Note, Section } from "../../parts/blocks";
+import type { PartProps } from "./parts";
+import { isBlankEntry, isBlankFinding } from "./state";
+
+/** The entry's buttons. */
+export function Actions({ state, send, newId }: PartProps & { newId(): string }) {
+  const { entry, phase } = state;
+  const busy = phase.kind !== "typing";
+  const blank = entry.findings.every(isBlankFinding);
+  const label = phase.kind === "saving" ? "Saving ..." : phase.kind === "uncertain" ? "Save again" : blank && entry.score !== "" ? "Save the score alone" : "Save"; // prettier-ignore
+  return (
+    <div
+      class="actions"
+      data-field="actions"
+      role="group"
+      aria-label="Entry"
+      onKeyDown={(event) => {
+        if (event.ctrlKey || event.altKey || event.metaKey || !/^[as]$/i.test(event.key)) return;
+        event.preventDefault();
+        send({ type: "key", field: "actions", key: event.key });
+      }}
+    >
+      <button
+        type="button"
+        class="main"
+        data-first
+        disabled={phase.kind === "saving"}
+        onClick={() => send({ type: "save" })}
+      >
+        {label} <kbd aria-hidden="true">S</kbd>
+      </button>
+      <button type="button" disabled={busy} onClick={() => send({ type: "another finding" })}>
+        Another finding <kbd aria-hidden="true">A</kbd>
+      </button>
+      <button
+        type="button"
+        disabled={busy || isBlankEntry(entry)}
+        onClick={() => send({ type: "clear", nextId: newId() })}
+      >
+        Clear
+      </button>
+      {state.cleared !== undefined && (
+        <button type="button" disabled={busy || !isBlankEntry(entry)} onClick={() => send({ type: "bring back" })}>
+          Bring back what was cleared
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** What went wrong with the workbook. What was typed is still there. */
+export function Trouble({ state }: PartProps) {
+  const { phase, error } = state;
+  return (
+    <>
+      {phase.kind === "uncertain" && (
+        <Note kind="error" title="Not known whether it was saved">
+          <p>{phase.message}</p>
+          <p>Until then nothing here can be changed.</p>
+        </Note>
+      )}
+      {error !== "" && (
+        <Note kind="error" title="Not done">
+          <p>{error}</p>
+        </Note>
+      )}
+    </>
+  );
+}
+
+/** As many as the user can tell apart. */
+const MOST_PAST = 5;
+
+/** What was written last, and the saves that can be taken back. */
+export function LastSaves({ state, send }: PartProps) {
+  const { saved, past, takingBack } = state;
+  return (
+    <>
+      {saved !== undefined && (
+        <Note kind="remark" title={`Saved. ${saved.title}`}>
+          <ul>
+            {saved.written.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </Note>
+      )}
+      {past.length > 0 && (
+        <Section title="Last saves">
+          <ul class="found">
+            {past.slice(0, MOST_PAST).map(({ id, title }) => (
+              <li key={id}>
+                <span>{title}</span>
+                <button
+                  type="button"
+                  disabled={takingBack !== ""}
+                  onClick={() => send({ type: "take back", id })}
+                  aria-label={`Take back: ${title}`}
+                >
+                  {takingBack === id ? "Taking back ..." : "Take back"}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </Section>
+      )}
+    </>
+  );
+}
+
+/** An entry from before a closed pane or a crash. */
+export function Offer({ state, send }: PartProps) {
+  const { offered } = state;
+  if (offered === undefined) return null;
+  const { entry, begun } = offered;
+  const cow = entry.cowText.trim() === "" ? "a cow" : `cow ${entry.cowText.trim()}`;
+  return (
+    <Note kind="caution" title="Not saved yet">
+      <p>
+        You were entering {cow} on {offered.visit.date}.
+        {begun !== undefined && " Saving had begun: it may stand in the workbook already."}
+      </p>
+      <p class="actions">
+        <button type="button" class="main" onClick={() => send({ type: "resume draft" })}>
+          Go on with it
+        </button>
+        <button type="button" onClick={() => send({ type: "drop draft" })}>
+          Throw it away
+        </button>
+      </p>
+    </Note>
+  );
+}

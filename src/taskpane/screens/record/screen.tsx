@@ -1,0 +1,77 @@
+import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
+import { readHerd } from "../../../herd/herd";
+import { TableError } from "../../../workbook/table-error";
+import type { TablePort } from "../../../workbook/table-port";
+import { rulesInForce } from "../../rules";
+import { today } from "../../today";
+import { draftOf, initialState, nextState } from "./model";
+import type { Draft } from "./state";
+import { RecordScreen } from "./view";
+
+/** Where a draft is kept between two openings of the pane. */
+export interface DraftKeeper {
+  read(): Draft | undefined;
+  keep(draft: Draft): void;
+}
+
+interface RecordProps {
+  readonly tables: TablePort;
+  readonly drafts: DraftKeeper;
+}
+
+const newId = (): string => crypto.randomUUID();
+
+/** The screen on a workbook. */
+export function Record({ tables, drafts }: RecordProps) {
+  const start = useMemo(() => initialState(today(), newId(), drafts.read()), [drafts]);
+  const [state, send] = useReducer(nextState, start);
+  const { phase, takingBack } = state;
+
+  const draft = useMemo(() => draftOf(state), [state.visit, state.entry, state.offered, state.phase]);
+  // Before anything is handed to the workbook, the draft says so.
+  useEffect(() => drafts.keep(draft), [drafts, draft]);
+
+  const reads = useRef(0);
+  const read = useCallback(() => {
+    const turn = ++reads.current;
+    readHerd(tables).then(
+      (herd) => {
+        if (turn !== reads.current) return;
+        send({ type: "day began", today: today() });
+        send({ type: "herd read", herd, rules: rulesInForce(herd.rules), past: tables.pastSaves() });
+      },
+      (error: unknown) => turn === reads.current && send({ type: "herd failed", message: messageOf(error) }),
+    );
+  }, [tables]);
+
+  useEffect(() => {
+    read();
+    return tables.watchChanges(read);
+  }, [tables, read]);
+
+  useEffect(() => {
+    if (phase.kind !== "saving") return;
+    const { save } = phase.planned;
+    tables.save(save).then(
+      () => send({ type: "saved", id: save.id, nextId: newId(), past: tables.pastSaves() }),
+      (error: unknown) => {
+        const uncertain = error instanceof TableError && error.kind === "uncertain";
+        send({ type: "save failed", id: save.id, message: messageOf(error), uncertain });
+      },
+    );
+  }, [tables, phase]);
+
+  useEffect(() => {
+    if (takingBack === "") return;
+    tables.takeBack(takingBack).then(
+      () => send({ type: "taken back", id: takingBack, past: tables.pastSaves() }),
+      (error: unknown) => send({ type: "take back failed", id: takingBack, message: messageOf(error) }),
+    );
+  }, [tables, takingBack]);
+
+  return <RecordScreen state={state} send={send} newId={newId} />;
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
