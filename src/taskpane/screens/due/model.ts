@@ -180,7 +180,8 @@ function refused(
 ): DueState {
   const notice = { kind: "error", text: message } as const;
   if (kind === "uncertain") return { ...state, pending: { ...pending, brokenOff: true }, notice };
-  return { ...state, pending: undefined, notice, wanted: state.wanted + 1 };
+  const open = kind === "changed" ? undefined : state.open;
+  return { ...state, pending: undefined, open, notice, wanted: state.wanted + 1 };
 }
 
 function takenBack(state: DueState, id: string): DueState {
