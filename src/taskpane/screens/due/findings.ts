@@ -3,87 +3,104 @@ import type { Findings } from "../../../core/claws/due-list";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { DomainError } from "../../../core/shared/domain-error";
 import { foot, SOUND_WORDS } from "../../../functions/claws/kinds";
+import { columnOf, cowKey } from "../../../herd/cow-rows";
 import { type HerdRow, readHerdTable } from "../../../herd/read-rows";
+import type { PlainCell } from "../../../workbook/port";
 import type { TableContent } from "../../../workbook/table-port";
 import { findingsTable } from "../../../workbook/tables";
+import { RowProblems } from "./row-problems";
 
-const WANTED = [
-  "date",
-  "cow",
-  "foot",
-  "claw",
-  "lesion",
-  "treatment",
-  "seenAgain",
-  "nextLook",
-  "closedOn",
-  "note",
-] as const;
+const WANTED = ["date", "cow", "foot", "claw", "lesion", "treatment", "seenAgain", "nextLook", "closedOn", "note"];
 
-export type FindingRow = Pick<HerdRow<typeof findingsTable>, (typeof WANTED)[number]>;
+/** A finding that is not closed, and its row in the table, counted from 0. */
+export type FindingRow = Pick<
+  HerdRow<typeof findingsTable>,
+  "date" | "cow" | "foot" | "claw" | "treatment" | "seenAgain" | "nextLook" | "note"
+> & {
+  readonly index: number;
+  /** Code of the claw disorder key; null where none is written or the cow was sound. */
+  readonly lesion: string | null;
+};
 
-/** The columns that the list needs. Feet are taken in any wording that the functions take. */
+/** The columns that the list needs. Words are taken as written: feet in any wording that the functions take. */
 const definition = {
   ...findingsTable,
   columns: findingsTable.columns
-    .filter(({ key }) => WANTED.some((wanted) => wanted === key))
-    .map((column) => (column.key === "foot" ? { ...column, holds: "text" as const } : column)),
+    .filter(({ key }) => WANTED.includes(key))
+    .map((column) => (column.holds === "choice" ? { ...column, holds: "text" as const } : column)),
 };
 
-/** Findings that the list can go by, column by column, and what it had to leave out. */
+/** What the list goes by. */
 export interface ReadFindings {
-  readonly columns: Findings;
-  readonly rows: readonly FindingRow[];
-  /** Row of the table for each place in the columns. */
-  readonly index: readonly number[];
+  /** Findings with a lesion or a treatment that are not closed. */
+  readonly open: readonly FindingRow[];
+  /** The latest day up to that of the list on which each cow's feet were lifted, by the key of her name. */
+  readonly lastLifted: ReadonlyMap<string, DaySerial>;
+  /** What was left out, in plain words. */
   readonly problems: readonly string[];
-  /** Rows that are not closed and tell of a lesion or a treatment. */
-  isOpen(row: number): boolean;
 }
 
 /** Reads the table for the list of a day. A row that contradicts itself is left out and named, never guessed at. */
 export function readFindings(content: TableContent, day: DaySerial): ReadFindings {
-  const table = readHerdTable(definition, content);
-  const rows = table.rows as readonly FindingRow[];
-  const lesionOf = cached(lesionCode);
-  const problems = new Problems();
+  const { lastLifted, left } = settledApart(content, day);
+  const rows = left.map((index) => content.rows[index]!);
+  const table = readHerdTable(definition, { ...content, rows, rowCount: rows.length });
+  const problems = new RowProblems(content.name);
   for (const { index, heading, cell, expected } of table.doubtful)
-    problems.add(`${heading} is not ${expected}`, index, String(cell));
-  const index: number[] = [];
-  const lesions: (string | null)[] = [];
-  rows.forEach((row, at) => {
-    const lesion = row.lesion === null ? null : lesionOf(row.lesion);
+    problems.add(`${heading} is not ${expected}`, left[index]!, String(cell));
+  const open: FindingRow[] = [];
+  table.rows.forEach((row, at) => {
+    const lesion = row.lesion === null ? null : lesionCode(row.lesion);
     const wrong = lesion === undefined ? "Lesion is no code of the claw disorder key" : daysWrong(row, day);
-    if (wrong !== undefined) problems.add(`left out: ${wrong}`, at, lesion === undefined ? row.lesion! : "");
-    else {
-      index.push(at);
-      lesions.push(lesion!);
-    }
+    if (wrong !== undefined)
+      problems.add(`left out: ${wrong}`, left[at]!, lesion === undefined ? String(row.lesion) : "");
+    else if (row.closedOn === null && (lesion !== null || (row.lesion === null && row.treatment !== null)))
+      open.push({ ...row, lesion: lesion!, index: left[at]! });
   });
-  const column = <K extends keyof FindingRow>(key: K): FindingRow[K][] => index.map((at) => rows[at]![key]);
+  return { open, lastLifted, problems: problems.texts() };
+}
+
+/** The findings column by column, for the list. */
+export function columnsOf(open: readonly FindingRow[]): Findings {
   return {
-    columns: {
-      cows: column("cow"),
-      lesions,
-      treatedOn: column("date"),
-      treatments: column("treatment"),
-      closedOn: column("closedOn"),
-      seenAgainOn: column("seenAgain"),
-      nextLookOn: column("nextLook"),
-    },
-    rows,
-    index,
-    problems: problems.texts(),
-    isOpen(at) {
-      const { closedOn, lesion, treatment } = rows[at]!;
-      if (closedOn !== null) return false;
-      return lesion === null ? treatment !== null : lesionOf(lesion) !== null;
-    },
+    cows: open.map(({ cow }) => cow),
+    lesions: open.map(({ lesion }) => lesion),
+    treatedOn: open.map(({ date }) => date),
+    treatments: open.map(({ treatment }) => treatment),
+    closedOn: open.map(() => null),
+    seenAgainOn: open.map(({ seenAgain }) => seenAgain),
+    nextLookOn: open.map(({ nextLook }) => nextLook),
   };
 }
 
+/** Most rows of a large table are closed and done with: they are passed over before anything is made of them. */
+function settledApart(
+  { columns, rows, ...content }: TableContent,
+  day: DaySerial,
+): { readonly lastLifted: ReadonlyMap<string, DaySerial>; readonly left: readonly number[] } {
+  const place = (heading: string): number => columnOf({ columns, rows, ...content }, heading);
+  const [dates, cows, closings] = [place("Date"), place("Cow"), place("Closed on")];
+  const keyOf = cached(cowKey);
+  const lastLifted = new Map<string, DaySerial>();
+  const left: number[] = [];
+  for (let index = 0; index < rows.length; index++) {
+    const row = rows[index]!;
+    const [date, closed] = [row[dates], row[closings]];
+    if (typeof date === "number" && date <= day) {
+      const key = keyOf(row[cows] ?? null);
+      if (key !== "" && date > (lastLifted.get(key) ?? 0)) lastLifted.set(key, Math.floor(date));
+    }
+    const settled = typeof date === "number" && typeof closed === "number" && date <= closed && closed <= day;
+    if (!settled) left.push(index);
+  }
+  return { lastLifted, left };
+}
+
 /** What of the days of a row cannot be on the day of the list; undefined where all is well. */
-function daysWrong({ date, seenAgain, closedOn }: FindingRow, day: DaySerial): string | undefined {
+function daysWrong(
+  { date, seenAgain, closedOn }: Pick<HerdRow<typeof findingsTable>, "date" | "seenAgain" | "closedOn">,
+  day: DaySerial,
+): string | undefined {
   const on = isoDate(day);
   if (date !== null && date > day) return `Date is after ${on}`;
   for (const [heading, value] of [["Seen again", seenAgain] as const, ["Closed on", closedOn] as const]) {
@@ -95,9 +112,9 @@ function daysWrong({ date, seenAgain, closedOn }: FindingRow, day: DaySerial): s
 }
 
 /** Code of the lesion, null for a cow found sound, undefined for a word that names none. */
-function lesionCode(text: string): string | null | undefined {
-  return SOUND_WORDS.test(text) ? null : disorderOf(text)?.code;
-}
+const lesionCode = cached((text: string): string | null | undefined =>
+  SOUND_WORDS.test(text) ? null : disorderOf(text)?.code,
+);
 
 const footCode = cached((text: string): string => {
   try {
@@ -113,31 +130,10 @@ export function footOf({ foot: written }: FindingRow): string {
   return written === null ? "" : footCode(written);
 }
 
-function cached<T>(work: (text: string) => T): (text: string) => T {
-  const known = new Map<string, T>();
-  return (text) => {
-    if (!known.has(text)) known.set(text, work(text));
-    return known.get(text)!;
+function cached<K extends PlainCell, T>(work: (value: K) => T): (value: K) => T {
+  const known = new Map<K, T>();
+  return (value) => {
+    if (!known.has(value)) known.set(value, work(value));
+    return known.get(value)!;
   };
-}
-
-/** Rows named one by one before the rest is counted. */
-const NAMED_ROWS = 3;
-
-class Problems {
-  readonly #rows = new Map<string, string[]>();
-
-  add(what: string, index: number, value: string): void {
-    const rows = this.#rows.get(what) ?? [];
-    rows.push(value === "" ? String(index + 1) : `${index + 1} ("${value}")`);
-    this.#rows.set(what, rows);
-  }
-
-  texts(): readonly string[] {
-    return [...this.#rows].map(([what, rows]) => {
-      const more = rows.length > NAMED_ROWS ? ` and ${rows.length - NAMED_ROWS} more` : "";
-      const named = `${rows.slice(0, NAMED_ROWS).join(", ")}${more}`;
-      return `Findings, row${rows.length > 1 ? "s" : ""} ${named} below the headings: ${what}.`;
-    });
-  }
 }

@@ -8,6 +8,7 @@ import { handledBy, isBusy, listingIn } from "./model";
 import { type FindingLine, proposedLook } from "./outcomes";
 import { DayField } from "./day-field";
 import type { DueState } from "./state";
+import { TakeBack } from "./take-back";
 import type { DueViewProps } from "./view";
 
 type LineProps = DueViewProps & { readonly line: DueLine };
@@ -63,23 +64,15 @@ function LineHead({ line, state }: { readonly line: DueLine; readonly state: Due
 }
 
 function HandledLine({ line, state, dispatch }: LineProps) {
-  const { id, told } = handledBy(state, line.key)!;
+  const save = handledBy(state, line.key)!;
   return (
     <li class="due-line handled">
-      <div class="due-head" data-line tabIndex={-1}>
+      <div class="due-head">
         <span class="due-cow">{line.cow}</span>
-        <button
-          type="button"
-          class="due-back"
-          disabled={isBusy(state)}
-          aria-label={`Take back: ${told}`}
-          onClick={() => dispatch({ type: "take back pressed", id })}
-        >
-          {state.takingBack === id ? "Taking back …" : "Take back"}
-        </button>
+        <TakeBack save={save} state={state} dispatch={dispatch} />
         <span class="due-told">
           <span aria-hidden="true">✓ </span>
-          {told}
+          {save.told}
         </span>
       </div>
     </li>

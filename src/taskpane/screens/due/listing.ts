@@ -8,7 +8,7 @@ import { counted } from "../../format";
 import { rulesInForce } from "../../rules";
 import type { DueBook } from "./book";
 import { Cows } from "./cows";
-import { footOf, readFindings, type ReadFindings } from "./findings";
+import { columnsOf, footOf, readFindings, type FindingRow, type ReadFindings } from "./findings";
 import type { DueLine, LineFinding } from "./line";
 import { scoringLines } from "./scoring";
 import { trimLines } from "./trims";
@@ -36,11 +36,11 @@ export function listingOf(book: DueBook, day: DaySerial, daysAhead: number): Lis
   if (book.findings === undefined) remarks.push(`The workbook has no table ${findingsTable.name}: no foot is listed.`);
   else {
     findings = readFindings(book.findings, day);
-    const due = dueList(findings.columns, (code) => ruleFor(rules, code), day, daysAhead);
-    lines = findingLines(due.rows, findings, book.findings, cows, day);
+    const due = dueList(columnsOf(findings.open), (code) => ruleFor(rules, code), day, daysAhead);
+    lines = findingLines(due.rows, findings.open, book.findings, cows, day);
     remarks.push(...findings.problems, ...unplaced(due));
   }
-  const trims = trimLines(cows, findings?.rows ?? [], book.trimRules, day, until);
+  const trims = trimLines(cows, findings?.lastLifted ?? new Map(), book.trimRules, day, until);
   const scoring = scoringLines(book.scores, findings, cows, day, until);
   remarks.push(...trims.remarks);
   // The sort keeps lines of one day in the order in which they were found.
@@ -63,7 +63,7 @@ function unplaced(due: ReturnType<typeof dueList>): readonly string[] {
 
 function findingLines(
   rows: readonly DueRow[],
-  { rows: findings, index, columns }: ReadFindings,
+  findings: readonly FindingRow[],
   content: TableContent,
   cows: Cows,
   day: DaySerial,
@@ -71,17 +71,16 @@ function findingLines(
   const known = new Map<number, LineFinding>();
   const equals = new Map<string, number>();
   return rows.map(({ finding: place, kind, what, due }) => {
-    const at = index[place]!;
-    const row = findings[at]!;
-    let finding = known.get(at);
+    const row = findings[place]!;
+    let finding = known.get(place);
     if (finding === undefined) {
-      const cells = JSON.stringify(Object.values(rowAsRead(content, at).cells));
+      const cells = JSON.stringify(Object.values(rowAsRead(content, row.index).cells));
       const nth = equals.get(cells) ?? 0;
       equals.set(cells, nth + 1);
-      const lesion = columns.lesions[place] ?? "";
+      const lesion = row.lesion ?? "";
       finding = {
         key: `${cells} ${nth}`,
-        index: at,
+        index: row.index,
         foot: footOf(row),
         claw: row.claw ?? "",
         lesion,
@@ -90,7 +89,7 @@ function findingLines(
         treatedOn: row.date!,
         note: row.note ?? "",
       };
-      known.set(at, finding);
+      known.set(place, finding);
     }
     const cow = row.cow!;
     const left = cows.get(cow)?.left ?? null;

@@ -20,7 +20,12 @@ export function nextState(state: DueState, event: DueEvent): DueState {
       if (event.wanted !== state.wanted) return state;
       return { ...state, reading: { kind: "failed", message: event.message }, open: undefined };
     case "day chosen":
-      return drawnUp({ ...state, day: event.day, seenOn: Math.min(event.day, state.today), handled: [] });
+      return drawnUp({
+        ...state,
+        day: event.day,
+        seenOn: Math.min(event.day, state.today),
+        handled: state.handled.map((save) => ({ ...save, lines: [] })),
+      });
     case "days ahead chosen":
       return drawnUp({ ...state, daysAhead: event.daysAhead });
     case "look day chosen":
@@ -116,7 +121,8 @@ function withBook(state: DueState, book: DueBook): DueState {
 function stillSettled(state: DueState): DueState {
   const present = new Set(listingIn(state)?.lines.map(({ key }) => key));
   const isOpen = ({ finding, key }: DueLine): boolean => finding !== undefined && present.has(key);
-  return { ...state, handled: state.handled.filter(({ lines }) => !lines.some(isOpen)) };
+  const stillGone = (lines: readonly DueLine[]) => lines.filter((line) => !isOpen(line));
+  return { ...state, handled: state.handled.map((save) => ({ ...save, lines: stillGone(save.lines) })) };
 }
 
 function drawnUp(state: DueState): DueState {

@@ -114,15 +114,13 @@ function goneSave(
   const row = rowUnder(content, { closedOn: { day: seenOn } }, { outcome: "gone", nextLook: null });
   if (isRefused(row)) return row;
   const key = cowKey(line.cow);
-  const open = findings!.rows.flatMap(({ cow, date }, at) =>
-    cow !== null && cowKey(cow) === key && findings!.isOpen(at) ? [{ date, at }] : [],
-  );
+  const open = findings!.open.filter(({ cow }) => cow !== null && cowKey(cow) === key);
   const later = open.find(({ date }) => date !== null && date > seenOn);
   if (later !== undefined)
     return {
       refused: `Cow ${line.cow} has a finding of ${isoDate(later.date!)}: she cannot have gone by ${isoDate(seenOn)}.`,
     };
-  const changes: Change[] = open.map(({ at }) => ({ update: rowAsRead(content, at), set: row }));
+  const changes: Change[] = open.map(({ index }) => ({ update: rowAsRead(content, index), set: row }));
   const cow = cows.get(line.cow);
   const left = book.cows?.columns[columnOf(book.cows, "Left")];
   const leaves = cow !== undefined && cow.left === null && left !== undefined && !left.calculated;

@@ -52,8 +52,7 @@ export function scoringLines(
 /** Cows with an open finding, and those whose feet were lifted on the day of the scoring or later. */
 function treatedSince(findings: ReadFindings | undefined, scoredOn: DaySerial): ReadonlySet<string> {
   const treated = new Set<string>();
-  findings?.rows.forEach(({ cow, date }, row) => {
-    if (cow !== null && ((date !== null && date >= scoredOn) || findings.isOpen(row))) treated.add(cowKey(cow));
-  });
+  for (const { cow } of findings?.open ?? []) if (cow !== null) treated.add(cowKey(cow));
+  for (const [key, date] of findings?.lastLifted ?? []) if (date >= scoredOn) treated.add(key);
   return treated;
 }

@@ -23,7 +23,7 @@ export interface PendingSave extends OutcomeSave {
   readonly brokenOff: boolean;
 }
 
-/** An outcome that was written; its lines stay in their place until the list is drawn up anew. */
+/** An outcome that was written and can be taken back. Its lines stay in their place in the list of the day. */
 export interface HandledSave {
   readonly id: string;
   readonly told: string;

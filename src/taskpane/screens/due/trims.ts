@@ -5,7 +5,6 @@ import { trimRules } from "../../../functions/claws/kinds-of-trimming";
 import { cowKey } from "../../../herd/cow-rows";
 import type { TableContent } from "../../../workbook/table-port";
 import type { CowRow, Cows } from "./cows";
-import type { FindingRow } from "./findings";
 import type { DueLine } from "./line";
 
 interface Trims {
@@ -13,17 +12,16 @@ interface Trims {
   readonly remarks: readonly string[];
 }
 
-/** Routine trims due up to a day, of cows that are here. */
+/** Routine trims due up to a day, of cows that are here; `lastTrims` are by the key of a cow's name. */
 export function trimLines(
   cows: Cows,
-  findings: readonly FindingRow[],
+  lastTrims: ReadonlyMap<string, DaySerial>,
   rulesTable: TableContent | undefined,
   day: DaySerial,
   until: DaySerial,
 ): Trims {
   const { rules, remark } = trimRulesInForce(rulesTable);
   if (rules.length === 0) return { lines: [], remarks: remark };
-  const lastTrims = lastTrimByCow(findings, day);
   const lines: DueLine[] = [];
   const contradicting: string[] = [];
   for (const cow of cows.all) {
@@ -62,16 +60,6 @@ function nextTrimOf(
     if (!(error instanceof DomainError)) throw error;
     return error.kind === "invalid" ? "contradiction" : undefined;
   }
-}
-
-function lastTrimByCow(findings: readonly FindingRow[], day: DaySerial): ReadonlyMap<string, DaySerial> {
-  const last = new Map<string, DaySerial>();
-  for (const { cow, date } of findings) {
-    if (cow === null || date === null || date > day) continue;
-    const key = cowKey(cow);
-    if (date > (last.get(key) ?? 0)) last.set(key, date);
-  }
-  return last;
 }
 
 /** The trim rules of the workbook, the built-in ones where it has none, and none where the table contradicts itself. */

@@ -5,6 +5,7 @@ import { counted } from "../../format";
 import { Note, TextList } from "../../parts/blocks";
 import { type Bucket, type BucketGroups, filtered, grouped } from "./grouping";
 import { LineView } from "./line-view";
+import { TakeBack } from "./take-back";
 import { isBusy, linesOf, listingIn, summary } from "./model";
 import type { DueEvent, DueState } from "./state";
 import { Tools } from "./tools-view";
@@ -71,6 +72,7 @@ function List(props: DueViewProps) {
       {parts.map((part) => (
         <Part key={part.bucket} part={part} {...props} />
       ))}
+      <Saved {...props} />
       {remarks.length > 0 && (
         <Note kind="remark" title="Not on the list">
           <TextList texts={remarks} />
@@ -109,6 +111,26 @@ function Part({ part, ...props }: DueViewProps & { readonly part: BucketGroups }
         </button>
       )}
     </section>
+  );
+}
+
+/** What was written from this screen, the latest first, whatever the list shows now. */
+function Saved({ state, dispatch }: DueViewProps) {
+  if (state.handled.length === 0) return null;
+  return (
+    <details class="due-saved">
+      <summary>Saved here ({state.handled.length})</summary>
+      <ul class="due-lines">
+        {[...state.handled].reverse().map((save) => (
+          <li key={save.id} class="due-line handled">
+            <div class="due-head">
+              <span>{save.told}</span>
+              <TakeBack save={save} state={state} dispatch={dispatch} />
+            </div>
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

@@ -206,6 +206,19 @@ describe("taking back", () => {
   });
 });
 
+test("after three outcomes of one foot on one day, each can be taken back, the last first", async () => {
+  const { book, driver } = await opened();
+  for (const outcome of ["better", "same", "better"] as const) {
+    driver.press(driver.line(102, "topical treatment 3 of 3"), outcome);
+    await driver.settle();
+  }
+  for (const outcome of ["same", "better", null]) {
+    driver.pressed({ type: "take back pressed", id: driver.state.handled.at(-1)!.id });
+    await driver.settle();
+    expect(rowOf(book, "Findings", 1)["Outcome"]).toBe(outcome);
+  }
+});
+
 test("a save that broke off is completed under its own id, once", async () => {
   const { book, driver } = await opened();
   let fail = true;
