@@ -23,7 +23,7 @@ export const english: TradeWords = {
     treatment: ["treatment", "treated with", "treatment given", "action", "action taken", "what done", "done", "care", "rx", "tx", "therapy", "work done"], // prettier-ignore
     seenAgain: ["seen again", "rechecked", "rechecked on", "checked on", "looked at again", "last checked", "recheck done"], // prettier-ignore
     outcome: ["outcome", "result", "recheck result", "healed", "result of recheck"],
-    nextLook: ["next look", "recheck", "recheck date", "recheck due", "next check", "check again", "review", "review date", "revisit", "next visit", "follow up", "due", "due back", "come back", "check on"], // prettier-ignore
+    nextLook: ["next look", "recheck", "recheck date", "recheck due", "next check", "check again", "see again", "review", "review date", "revisit", "next visit", "follow up", "due", "due back", "come back", "check on"], // prettier-ignore
     closedOn: ["closed on", "closed", "finished", "finished on", "done on", "completed", "signed off", "resolved", "healed on"], // prettier-ignore
     note: ["note", "notes", "remark", "remarks", "comment", "comments", "observation", "observations", "memo", "other"], // prettier-ignore
     drug: ["drug", "medicine", "medicine given", "product", "medication", "antibiotic"],

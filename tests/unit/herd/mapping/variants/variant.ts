@@ -27,9 +27,9 @@ export function cycle(...items: readonly PlainCell[]): readonly PlainCell[] {
   return Array.from({ length: ROWS }, (_, row) => items[row % items.length]!);
 }
 
-/** Numbers from a first one on, not evenly spaced. */
+/** Numbers from a first one on, not evenly spaced and none twice; the step is at least 2. */
 export function numbers(first: number, step: number): readonly number[] {
-  return Array.from({ length: ROWS }, (_, row) => first + row * step + ((row * 7) % 5));
+  return Array.from({ length: ROWS }, (_, row) => first + row * step + (row % 2));
 }
 
 /** Numbers that go up and down between two ends; `decimals` as typed. */
