@@ -1,20 +1,24 @@
 import type { EngineFunction } from "./engine-function";
 import { anchorArrayFunction } from "./fixes/anchor-array";
 import { fixBlankResult } from "./fixes/blank-result";
+import { concat } from "./fixes/concat";
 import { edate } from "./fixes/edate";
 import { fixHalfTypedBracket } from "./fixes/half-typed-bracket";
 import { fixInvertedIndex } from "./fixes/inverted-index";
+import { ifFunction } from "./fixes/if";
 import { image } from "./fixes/image";
 import { isoWeekNumber } from "./fixes/isoweeknum";
 import { fixLetAndLambda } from "./fixes/let-and-lambda";
 import { fixOwnRow } from "./fixes/own-row";
 import { fixRangeUnion } from "./fixes/range-union";
+import { search } from "./fixes/search";
 import { fixSheetLimits } from "./fixes/sheet-limits";
 import { singleFunction } from "./fixes/single";
 import { sort } from "./fixes/sort";
 import { fixSpillOrder } from "./fixes/spill-order";
 import { fixTableReferences } from "./fixes/table-references";
 import { fixThrowingFormula } from "./fixes/throwing-formula";
+import { unique } from "./fixes/unique";
 
 let areApplied = false;
 
@@ -38,9 +42,13 @@ export function applyFixes(): void {
 /** Functions of the engine that are replaced or added. */
 export const fixedFunctions: readonly EngineFunction[] = [
   anchorArrayFunction,
+  concat,
   edate,
+  ifFunction,
   image,
   isoWeekNumber,
+  search,
   singleFunction,
   sort,
+  unique,
 ];

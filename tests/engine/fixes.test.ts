@@ -183,4 +183,60 @@ describe("what the engine gets wrong, mended", () => {
     // Inside of formulas a blank stays one.
     expect(result.block("A8:A9")).toEqual([[1], [true]]);
   });
+
+  test("search: ? and * stand for other characters, ~ takes that away", async () => {
+    const result = await answers({
+      Data: {
+        A1: '=SEARCH("b?d","abcd")',
+        A2: '=SEARCH("c*","abcd")',
+        A3: '=SEARCH("~*","a*b")',
+        A4: '=SEARCH("x?","abcd")',
+        A5: '=SEARCH("B","abcb",3)',
+        A6: '=SEARCH("a.c","abc a.c")',
+        A7: '=SUM(SEARCH("*o",C1:C2))',
+        C1: "sole",
+        C2: "toe",
+      },
+    });
+    expect(result.block("A1:A7")).toEqual([[2], [3], [2], ["#VALUE!"], [4], [5], [2]]);
+  });
+
+  test("unique: texts in any case are the same, a text and a number are not", async () => {
+    const result = await answers({
+      Data: {
+        A1: "DD",
+        A2: "dd",
+        A3: "SU",
+        A4: 1,
+        A5: '="1"',
+        C1: "=UNIQUE(A1:A5)",
+        E1: "=UNIQUE(A1:A5,FALSE,TRUE)",
+        G1: "=UNIQUE({1,2,1},TRUE)",
+      },
+    });
+    expect(result.block("C1:C5")).toEqual([["DD"], ["SU"], [1], ["1"], [null]]);
+    expect(result.block("E1:E4")).toEqual([["SU"], [1], ["1"], [null]]);
+    expect(result.block("G1:I1")).toEqual([[1, 2, null]]);
+  });
+
+  test("concat: TRUE is written in capitals, an error is an error", async () => {
+    const result = await answers({
+      Data: { A1: '=CONCAT(TRUE,1,"a",C1:D1)', A2: '=CONCAT("a",1/0)', C1: 5, D1: false },
+    });
+    expect(result.block("A1:A2")).toEqual([["TRUE1a5FALSE"], ["#DIV/0!"]]);
+  });
+
+  test("if: a text is no condition", async () => {
+    const result = await answers({
+      Data: {
+        A1: '=IF("",1,2)',
+        A2: '=IF("x",1,2)',
+        A3: '=IF("true",1,2)',
+        A4: "=IF(Z9,1,2)",
+        A5: "=IF(C1,1,2)",
+        C1: "yes",
+      },
+    });
+    expect(result.block("A1:A5")).toEqual([["#VALUE!"], ["#VALUE!"], [1], [2], ["#VALUE!"]]);
+  });
 });
