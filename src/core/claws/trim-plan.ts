@@ -87,8 +87,7 @@ function relieveStep({ limb, lame, lesion }: FootToTrim): TrimPlanStep {
       caution: `${also}do not dig; no cause found: veterinarian`,
     };
   }
-  if (isForTheVeterinarian(lesion.code))
-    return { step, advice: CALL, caution: "no block and no knife before that" };
+  if (isForTheVeterinarian(lesion.code)) return { step, advice: CALL, caution: "no block and no knife before that" };
   if (lesion.group === "infectious")
     return {
       step,
