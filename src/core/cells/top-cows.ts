@@ -21,13 +21,26 @@ export function rowLosses(counts: ArrayLike<number>, lactations: ArrayLike<numbe
   return losses;
 }
 
+/** So many rows at least are kept before they are sorted and cut down to those asked for. */
+const FEWEST_KEPT = 64;
+
 /** The rows that lose most, largest first, equal losses in the order of the rows; rows that lose nothing are left out. */
 export function rowsThatLoseMost(losses: Float64Array, number: number): RowLoss[] {
-  const losing = losses.filter((loss) => loss > 0).sort();
-  const least = losing[Math.max(0, losing.length - number)] ?? Infinity;
-  const rows: RowLoss[] = [];
-  losses.forEach((lossKgPerDay, row) => {
-    if (lossKgPerDay >= least) rows.push({ row, lossKgPerDay });
-  });
+  const mostKept = Math.max(2 * number, FEWEST_KEPT);
+  let kept: RowLoss[] = [];
+  let least = 0;
+  for (let row = 0; row < losses.length; row++) {
+    const lossKgPerDay = losses[row]!;
+    // A later row with the least of the losses kept would come after it; NaN is never larger.
+    if (!(lossKgPerDay > least)) continue;
+    kept.push({ row, lossKgPerDay });
+    if (kept.length < mostKept) continue;
+    kept = largest(kept, number);
+    least = kept.at(-1)!.lossKgPerDay;
+  }
+  return largest(kept, number);
+}
+
+function largest(rows: RowLoss[], number: number): RowLoss[] {
   return rows.sort((a, b) => b.lossKgPerDay - a.lossKgPerDay || a.row - b.row).slice(0, number);
 }

@@ -1,21 +1,26 @@
 import { type DaySerial, isoDate } from "../shared/days";
 import { DomainError } from "../shared/domain-error";
+import { asWords, NO_WORD, type WordColumn } from "../shared/words";
 import { aftercareJobs, type AftercareJob, type AftercareKind } from "./aftercare";
+import { SOUND } from "./findings";
 import type { RecheckRule } from "./recheck-rules";
 import { treatmentOf } from "./treatment-words";
 
-/** Findings column by column; null where a row is blank. */
+/** Days row by row; null or NaN where a row has none. */
+type DayColumn = ArrayLike<DaySerial | null>;
+
+/** Findings column by column. */
 export interface Findings {
-  readonly cows: readonly (string | null)[];
-  /** Codes; null where the cow had no lesion. */
-  readonly lesions: readonly (string | null)[];
-  readonly treatedOn: readonly (DaySerial | null)[];
-  readonly treatments: readonly (string | null)[];
-  readonly closedOn: readonly (DaySerial | null)[];
+  readonly cows: WordColumn;
+  /** Codes; null or SOUND where the cow had no lesion. */
+  readonly lesions: WordColumn;
+  readonly treatedOn: DayColumn;
+  readonly treatments: WordColumn;
+  readonly closedOn: DayColumn;
   /** The last look since treatment, where it did not close the finding. */
-  readonly seenAgainOn?: readonly (DaySerial | null)[] | undefined;
+  readonly seenAgainOn?: DayColumn | undefined;
   /** The day set at that look for the next one. */
-  readonly nextLookOn?: readonly (DaySerial | null)[] | undefined;
+  readonly nextLookOn?: DayColumn | undefined;
 }
 
 export interface DueRow {
@@ -52,23 +57,26 @@ export function dueList(
   today: DaySerial,
   daysAhead: number,
 ): DueList {
-  const jobsOf = cachedJobs(ruleOf);
+  const cows = asWords(findings.cows).places;
+  const [lesions, treatments] = [asWords(findings.lesions), asWords(findings.treatments)];
+  const sound = lesions.words.indexOf(SOUND);
+  const jobsOf = cachedJobs(lesions.words, treatments.words, ruleOf);
   const found: DueRow[] = [];
   const withoutRule = new Map<string, number>();
   let [open, withoutDate, withoutCow, withoutNextLook] = [0, 0, 0, 0];
-  for (let row = 0; row < findings.lesions.length; row++) {
-    const [lesion, treatment] = [findings.lesions[row]!, findings.treatments[row]!];
-    const treatedOn = findings.treatedOn[row]!;
-    if (isClosed(findings, row, today) || (lesion === null && treatment === null)) continue;
+  for (let row = 0; row < cows.length; row++) {
+    const lesion = lesions.places[row] === sound ? NO_WORD : lesions.places[row]!;
+    const treatment = treatments.places[row]!;
+    const treatedOn = dayAt(findings.treatedOn, row);
+    if (isClosed(findings, row, today) || (lesion === NO_WORD && treatment === NO_WORD)) continue;
     if (treatedOn === null) withoutDate++;
-    else if (findings.cows[row] === null) withoutCow++;
+    else if (cows[row] === NO_WORD) withoutCow++;
     else {
       open++;
       const { jobs: all, hasRule } = jobsOf(lesion, treatment);
-      const seenAgain = findings.seenAgainOn?.[row] ?? null;
-      const jobs = jobsLeft(all, treatedOn, seenAgain, findings.nextLookOn?.[row] ?? null);
+      const jobs = jobsLeft(all, treatedOn, dayAt(findings.seenAgainOn, row), dayAt(findings.nextLookOn, row));
       const looksLeft = jobs === all || jobs.some(({ kind }) => kind === "recheck" || kind === "block");
-      if (!hasRule && (jobs === all || !looksLeft)) withoutRule.set(lesion!, (withoutRule.get(lesion!) ?? 0) + 1);
+      if (!hasRule && (jobs === all || !looksLeft)) count(withoutRule, lesions.words[lesion]!);
       else if (!looksLeft) withoutNextLook++;
       const age = today - treatedOn;
       for (const job of jobs)
@@ -77,6 +85,15 @@ export function dueList(
     }
   }
   return { rows: byDueDate(found), open, withoutRule, withoutDate, withoutCow, withoutNextLook };
+}
+
+function dayAt(column: DayColumn | undefined, row: number): DaySerial | null {
+  const day = column?.[row] ?? null;
+  return day === null || Number.isNaN(day) ? null : day;
+}
+
+function count(counts: Map<string, number>, key: string): void {
+  counts.set(key, (counts.get(key) ?? 0) + 1);
 }
 
 /** What a look since treatment leaves to do. A next look set for a day before that look is no longer one. */
@@ -96,9 +113,9 @@ function jobsLeft(
 
 /** Refuses days that cannot be: treated, seen again or closed after today, seen again or closed before treated. */
 function isClosed({ treatedOn, closedOn, seenAgainOn }: Findings, row: number, today: DaySerial): boolean {
-  const [treated, closed] = [treatedOn[row]!, closedOn[row]!];
+  const [treated, closed] = [dayAt(treatedOn, row), dayAt(closedOn, row)];
   if (treated !== null && treated > today) throw tooLate("treatedOn", row, treated, `today (${isoDate(today)})`);
-  refuseOutside("seenAgainOn", row, seenAgainOn?.[row] ?? null, treated, today);
+  refuseOutside("seenAgainOn", row, dayAt(seenAgainOn, row), treated, today);
   refuseOutside("closedOn", row, closed, treated, today);
   return closed !== null;
 }
@@ -129,20 +146,23 @@ interface Jobs {
   readonly hasRule: boolean;
 }
 
-/** A herd writes few different treatments: each pair of lesion and treatment is worked out once. */
-function cachedJobs(ruleOf: (code: string) => RecheckRule | undefined) {
-  const known = new Map<string | null, Map<string | null, Jobs>>();
-  return (lesion: string | null, treatment: string | null): Jobs => {
-    let ofLesion = known.get(lesion);
-    if (ofLesion === undefined) known.set(lesion, (ofLesion = new Map<string | null, Jobs>()));
-    let jobs = ofLesion.get(treatment);
+/** A herd writes few different treatments: each pair of lesion and treatment, by their places, is worked out once. */
+function cachedJobs(
+  lesions: readonly string[],
+  treatments: readonly string[],
+  ruleOf: (code: string) => RecheckRule | undefined,
+) {
+  const known = new Map<number, Jobs>();
+  return (lesion: number, treatment: number): Jobs => {
+    const pair = (lesion + 1) * (treatments.length + 1) + treatment + 1;
+    let jobs = known.get(pair);
     if (jobs === undefined) {
-      const rule = lesion === null ? undefined : ruleOf(lesion);
+      const rule = lesion === NO_WORD ? undefined : ruleOf(lesions[lesion]!);
       jobs = {
-        jobs: aftercareJobs(rule, treatmentOf(treatment ?? "")),
-        hasRule: lesion === null || rule !== undefined,
+        jobs: aftercareJobs(rule, treatmentOf(treatments[treatment] ?? "")),
+        hasRule: lesion === NO_WORD || rule !== undefined,
       };
-      ofLesion.set(treatment, jobs);
+      known.set(pair, jobs);
     }
     return jobs;
   };

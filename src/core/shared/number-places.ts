@@ -1,4 +1,4 @@
-/** Slots of the smallest table; doubled whenever it is more than half full. A power of two. */
+/** Slots of the smallest table; four times as many whenever it is more than half full. A power of two. */
 const FEWEST_SLOTS = 64;
 /** Multiplier that spreads neighbouring numbers over the table: 2^32 divided by the golden ratio (Knuth 1973, 6.4). */
 const SPREAD = 0x9e3779b1;
@@ -53,8 +53,8 @@ export class NumberPlaces {
 
   #grow(): void {
     const [numbers, places] = [this.#numbers, this.#places];
-    this.#numbers = new Float64Array(2 * numbers.length);
-    this.#places = new Int32Array(2 * places.length);
+    this.#numbers = new Float64Array(4 * numbers.length);
+    this.#places = new Int32Array(4 * places.length);
     for (let old = 0; old < places.length; old++) {
       if (places[old] === 0) continue;
       const slot = this.#slotOf(numbers[old]!);

@@ -3,9 +3,10 @@ import { rowLosses, rowsThatLoseMost } from "../../core/cells/top-cows";
 import { normanMillerRoss2009 } from "../../core/reference/norman-miller-ross-2009";
 import { DomainError, shown } from "../../core/shared/domain-error";
 import { milkFromKg, type MilkUnit } from "../../core/shared/milk-units";
+import { NO_WORD } from "../../core/shared/words";
 import type { CellValue } from "../cell";
 import { cows } from "../claws/kinds";
-import { type Column, numbersOf, rowName } from "../columns";
+import { type Column, numbersOf, placesOf, rowName } from "../columns";
 import { defineFunction, required } from "../define";
 import { figure } from "../figure";
 import { number } from "../scalars";
@@ -147,7 +148,8 @@ function read(given: Given) {
   const [thousands, yields] = [columnInThousands(counts, unit), numbersOf(milk)];
   refuseUnclearCows(given.cows, counts, thousands);
   const losses = rowLosses(thousands, numbersOf(lactations), model);
-  const totalKg = losses.reduce((sum, loss) => (loss > 0 ? sum + loss : sum), 0);
+  let totalKg = 0;
+  for (const loss of losses) if (loss > 0) totalKg += loss;
   const tank = tankTotals(thousands, yields);
   const listed = rowsThatLoseMost(losses, given.number).map(({ row, lossKgPerDay }): CellValue[] => {
     const loss = milkFromKg(lossKgPerDay, milkUnit);
@@ -155,7 +157,7 @@ function read(given: Given) {
     const inTank = !Number.isNaN(yielded);
     const without = inTank ? tankCountWithout(tank, count, yielded) : undefined;
     return [
-      given.cows.values[row]!,
+      given.cows.at(row)!,
       inUnit(count, unit),
       loss,
       loss * MONTH_DAYS * given.milkPrice,
@@ -169,22 +171,24 @@ function read(given: Given) {
 
 /** A list by cow needs every counted row to name its cow, and each cow once. */
 function refuseUnclearCows(cows: Column<string>, counts: Column<number>, thousands: Float64Array): void {
-  const seen = new Map<string, number>();
-  cows.values.forEach((cow, row) => {
-    if (Number.isNaN(thousands[row]!)) return;
-    if (cow === null) {
+  const places = placesOf(cows);
+  /** For each cow her row, counted from 1; 0 where there was none. */
+  const rowOf = new Int32Array(places.length);
+  for (let row = 0; row < places.length; row++) {
+    if (Number.isNaN(thousands[row]!)) continue;
+    const place = places[row]!;
+    if (place === NO_WORD) {
       throw new DomainError(
         "invalid",
         `${rowName(cows.argument, row)} must name the cow, since ${rowName(counts.argument, row)} holds a count; got a blank`,
       );
     }
-    const before = seen.get(cow);
-    if (before !== undefined) {
+    if (rowOf[place] !== 0) {
       throw new DomainError(
         "invalid",
-        `cows must name each cow once (one test day); got ${shown(cow)} in rows ${before + 1} and ${row + 1}`,
+        `cows must name each cow once (one test day); got ${shown(cows.at(row))} in rows ${rowOf[place]} and ${row + 1}`,
       );
     }
-    seen.set(cow, row);
-  });
+    rowOf[place] = row + 1;
+  }
 }

@@ -6,10 +6,10 @@ import { thomas2015 } from "../../core/reference/thomas-2015";
 import { day, type DaySerial, isoDate } from "../../core/shared/days";
 import { AS_PRESCRIBED, VETERINARIAN } from "../cautions";
 import type { CellValue } from "../cell";
-import type { Column } from "../columns";
+import { type Column, numbersOf, wordsOf } from "../columns";
 import { defineFunction, optional, required, withDefault } from "../define";
 import { date, number } from "../scalars";
-import { cows, dates, feet, lesions, SOUND } from "./kinds";
+import { cows, dates, feet, lesions } from "./kinds";
 import { BUILT_IN_RULES, LONGEST_RECHECK_DAYS, recheckRules, treatments } from "./kinds-of-care";
 
 const HEADINGS: readonly CellValue[] = ["Cow", "Foot", "What to do", "Due", "Days over"];
@@ -40,13 +40,13 @@ interface ListArguments {
 function listOf({ rules, ...args }: ListArguments): DueList {
   return dueList(
     {
-      cows: args.cows.values,
-      lesions: args.lesions.values.map((lesion) => (lesion === SOUND ? null : lesion)),
-      treatedOn: args.treatedOn.values,
-      treatments: args.treatments.values,
-      closedOn: args.closedOn.values,
-      seenAgainOn: args.seenAgainOn?.values,
-      nextLookOn: args.nextLookOn?.values,
+      cows: wordsOf(args.cows),
+      lesions: wordsOf(args.lesions),
+      treatedOn: numbersOf(args.treatedOn),
+      treatments: wordsOf(args.treatments),
+      closedOn: numbersOf(args.closedOn),
+      seenAgainOn: args.seenAgainOn && numbersOf(args.seenAgainOn),
+      nextLookOn: args.nextLookOn && numbersOf(args.nextLookOn),
     },
     (code) => ruleFor(rules ?? defaultRecheckRules, code),
     args.today,
@@ -184,7 +184,7 @@ export const recheckList = defineFunction({
     const list = listOf(args);
     const result: (readonly CellValue[])[] = [HEADINGS];
     for (const { finding, what, due } of list.rows)
-      result.push([args.cows.values[finding]!, args.feet.values[finding] ?? "", what, due, args.today - due]);
+      result.push([args.cows.at(finding)!, args.feet.at(finding) ?? "", what, due, args.today - due]);
     for (const text of leftOver(list)) result.push(["", "", text, "", ""]);
     return result;
   },
@@ -193,7 +193,7 @@ export const recheckList = defineFunction({
     const overdue = list.rows.filter(({ due }) => due < args.today).length;
     const until = isoDate(args.today + args.daysAhead);
     return [
-      { label: "Open findings", working: `of ${args.cows.values.length} rows`, value: String(list.open) },
+      { label: "Open findings", working: `of ${args.cows.length} rows`, value: String(list.open) },
       { label: "Overdue", working: `due before ${isoDate(args.today)}`, value: String(overdue) },
       { label: "Today and to come", working: `due up to ${until}`, value: String(list.rows.length - overdue) },
       ...leftOver(list).map((text) => ({ label: "Left over", working: text, value: "no day" })),

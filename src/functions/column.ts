@@ -1,0 +1,107 @@
+import { asWords, type Words } from "../core/shared/words";
+
+/**
+ * A column of cells read row by row. `null` stands for a row that is blank or holds a note ("-", "dry") instead of
+ * a value; `notes` counts the latter. Values that look right but are not (number-like text, TRUE, an error, a value
+ * beyond its limit) are refused with their row.
+ */
+export interface Column<T> {
+  readonly values: readonly (T | null)[];
+  /** Rows holding a note instead of a value. */
+  readonly noteRows: number;
+  /** The argument's name, for messages. */
+  readonly argument: string;
+  readonly length: number;
+  /** The value of one row, for who wants a few of many. */
+  at(row: number): T | null;
+  /** Present where the values are numbers: the same, with NaN for null. Read it through `numbersOf`. */
+  readonly numbers?: Float64Array;
+  /** Present where the values are words or the like: each once, and for every row its place, -1 for null. */
+  readonly distinct?: readonly T[];
+  readonly places?: Int32Array;
+}
+
+/** A column of numbers as a loop over very many rows reads it: NaN where there is no value. */
+export function numbersOf(column: Column<number>): Float64Array {
+  return column.numbers ?? Float64Array.from(column.values, (value) => value ?? NaN);
+}
+
+/** A column of words as a loop over very many rows reads it. */
+export function wordsOf(column: Column<string>): Words {
+  const { distinct, places } = column;
+  return distinct === undefined || places === undefined ? asWords(column.values) : { words: distinct, places };
+}
+
+/** For each row the place of its word among the words of the column, NO_WORD where it has none. */
+export function placesOf(column: Column<string>): Int32Array {
+  return column.places ?? asWords(column.values).places;
+}
+
+/** Numbers are kept unboxed; the list with nulls is made when someone asks for it. */
+export class NumberColumn implements Column<number> {
+  #values: readonly (number | null)[] | undefined;
+  readonly length: number;
+
+  constructor(
+    readonly numbers: Float64Array,
+    readonly noteRows: number,
+    readonly argument: string,
+  ) {
+    this.length = numbers.length;
+  }
+
+  at(row: number): number | null {
+    const value = this.numbers[row]!;
+    return Number.isNaN(value) ? null : value;
+  }
+
+  get values(): readonly (number | null)[] {
+    if (this.#values === undefined) {
+      const values: (number | null)[] = [];
+      for (const value of this.numbers) values.push(Number.isNaN(value) ? null : value);
+      this.#values = values;
+    }
+    return this.#values;
+  }
+}
+
+/** Values that repeat are kept once each; the list row by row is made when someone asks for it. */
+export class RepeatingColumn<T> implements Column<T> {
+  #distinct: readonly T[] | undefined;
+  #values: readonly (T | null)[] | undefined;
+  readonly length: number;
+  /** Each value once; where the values are the texts of numbers, the numbers. */
+  readonly #cells: readonly unknown[];
+  readonly #areTexts: boolean;
+
+  constructor(
+    cells: readonly unknown[],
+    areTexts: boolean,
+    readonly places: Int32Array,
+    readonly noteRows: number,
+    readonly argument: string,
+  ) {
+    this.#cells = cells;
+    this.#areTexts = areTexts;
+    this.length = places.length;
+  }
+
+  get distinct(): readonly T[] {
+    return (this.#distinct ??= (this.#areTexts ? this.#cells.map(String) : this.#cells) as readonly T[]);
+  }
+
+  at(row: number): T | null {
+    const cell = this.#cells[this.places[row]!] ?? null;
+    return (cell !== null && this.#areTexts ? String(cell) : cell) as T | null;
+  }
+
+  get values(): readonly (T | null)[] {
+    if (this.#values === undefined) {
+      const { distinct, places } = this;
+      const values = new Array<T | null>(places.length);
+      for (let row = 0; row < values.length; row++) values[row] = distinct[places[row]!] ?? null;
+      this.#values = values;
+    }
+    return this.#values;
+  }
+}
