@@ -4,7 +4,9 @@ import { useState } from "preact/hooks";
 import type { WorkbookPort } from "../workbook/port";
 import type { TablePort } from "../workbook/table-port";
 import { Tabs } from "./parts/tabs";
+import { Due } from "./screens/due/screen";
 import { Explain } from "./screens/explain/screen";
+import { today } from "./today";
 import { type DraftKeeper, Record } from "./screens/record/screen";
 
 /** The workbook behind the pane. Without its tables a host can only have its figures explained. */
@@ -28,7 +30,11 @@ export function openPane(place: Element, workbook: PaneWorkbook): void {
 function screensOf({ port, tables, recordDrafts }: PaneWorkbook): readonly Screen[] {
   const explain: Screen = { id: "explain", title: "Explain", content: <Explain port={port} /> };
   if (tables === undefined || recordDrafts === undefined) return [explain];
-  return [{ id: "record", title: "Record", content: <Record tables={tables} drafts={recordDrafts} /> }, explain];
+  return [
+    { id: "record", title: "Record", content: <Record tables={tables} drafts={recordDrafts} /> },
+    { id: "due", title: "Due", content: <Due tables={tables} today={today()} /> },
+    explain,
+  ];
 }
 
 /** A screen is drawn when it is first opened, and stays as it was left when another is opened. */
@@ -42,10 +48,12 @@ function Pane(workbook: PaneWorkbook) {
   };
   return (
     <>
-      <header class="top">
-        <p class="product">Evenfoot</p>
+      <header>
+        <div class="top">
+          <p class="product">Evenfoot</p>
+        </div>
+        {screens.length > 1 && <Tabs tabs={screens} open={open} show={show} />}
       </header>
-      {screens.length > 1 && <Tabs tabs={screens} open={open} show={show} />}
       <main>
         {screens.map(({ id, content }) => (
           <div

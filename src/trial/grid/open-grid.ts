@@ -8,6 +8,7 @@ import { CallLog } from "../../engine/call-log";
 import { functionDescriptions } from "../../engine/descriptions";
 import { applyFixes, fixedFunctions } from "../../engine/fixes";
 import { attachCallLog, herdFunctions } from "../../engine/register";
+import { keepSuggestionsFresh } from "./fresh-suggestions";
 import { keepStructure } from "./kept-structure";
 import { registerPlugins } from "./plugins";
 import { growTablesBelow } from "./table-growth";
@@ -40,6 +41,7 @@ export function openGrid(container: HTMLElement, snapshot: IWorkbookData, onRefu
   api.createWorkbook(snapshot);
   nameTablesInFormulas(injector);
   growTablesBelow(injector);
+  keepSuggestionsFresh(injector);
   keepStructure(injector, onRefused);
   return {
     api,

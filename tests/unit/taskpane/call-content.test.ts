@@ -1,6 +1,6 @@
 import { explainCall } from "../../../src/taskpane/screens/explain/call-content";
 import type { FunctionCall, PlainArgument, SelectedCell } from "../../../src/workbook/port";
-import { later, litres, stern } from "./specs";
+import { later, litres, milk, stern } from "./specs";
 
 const cell: SelectedCell = { sheet: "Rechecks", address: "D5", formula: "=…", shown: "…" };
 /** 2025-03-01 and the days after it. */
@@ -54,6 +54,16 @@ describe("a call with one value", () => {
       },
     ]);
   });
+});
+
+test("a unit that an argument chooses is the one chosen", () => {
+  const milked = (...rawArguments: PlainArgument[]): FunctionCall => ({
+    functionId: "TEST.MILK",
+    argumentTexts: rawArguments.map(String),
+    rawArguments,
+  });
+  expect(explainCall(milk, milked(30), cell).outcome).toMatchObject({ text: "30.0", unit: "litres" });
+  expect(explainCall(milk, milked(30, "kg"), cell).outcome).toMatchObject({ text: "30.0", unit: "kg" });
 });
 
 describe("a call that was refused", () => {

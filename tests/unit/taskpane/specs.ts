@@ -57,6 +57,22 @@ export const litres = defineFunction({
   steps: () => [],
 });
 
+/** Milk in the unit that an argument names. */
+export const milk = defineFunction({
+  ...common,
+  id: "TEST.MILK",
+  summary: "Milk.",
+  parameters: {
+    amount: required(number(), "Amount"),
+    milkUnit: withDefault(choice(["litres", "kg"]), "Unit of the milk", "litres", "litres"),
+  },
+  result: { shape: "scalar", type: "number", unit: "milkUnit", format: "0.0" },
+  sources: [],
+  cautions: [],
+  compute: ({ amount }) => amount,
+  steps: () => [],
+});
+
 /** Fails in a way that no user caused. */
 export const broken = defineFunction({
   ...common,

@@ -54,7 +54,10 @@ export function explainCall(spec: FunctionSpec, call: FunctionCall, cell: Select
     functionName: `HERD.${spec.id}`,
     summary: spec.summary,
     inputs: run.kind === "refused" ? withFault(inputs, run) : inputs,
-    outcome: run.kind === "explained" ? valueOutcome(spec.result, run.explanation.value, cell) : run,
+    outcome:
+      run.kind === "explained"
+        ? valueOutcome(withUnits(spec.result, run.explanation), run.explanation.value, cell)
+        : run,
     steps: run.kind === "explained" ? run.explanation.steps : [],
     remarks: run.kind === "explained" ? run.explanation.remarks : [],
     sources: spec.sources.map(sourceText),
@@ -88,6 +91,15 @@ function rerun(spec: FunctionSpec, call: FunctionCall): Run {
 /** Messages start with the argument they are about. */
 function namesArgument(message: string, name: string): boolean {
   return message.startsWith(name) && !/^\w/.test(message.slice(name.length));
+}
+
+/** A unit may be chosen by an argument; then the result names that argument, such as "milkUnit" for "litres". */
+function withUnits(result: Result, { arguments: given }: Explanation): Result {
+  const chosen = <T extends { readonly unit?: string }>(part: T): T => {
+    const unit = part.unit === undefined ? undefined : given[part.unit];
+    return typeof unit === "string" ? { ...part, unit } : part;
+  };
+  return result.shape === "table" ? { ...result, columns: result.columns.map(chosen) } : chosen(result);
 }
 
 /** An argument can be sound by itself and refused beside the others: mark it too. */

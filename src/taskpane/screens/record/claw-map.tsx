@@ -50,7 +50,7 @@ export function ClawMap({ claw, zone, disabled, pointed, chooseClaw }: ClawMapPr
             shape={shape}
             drawing={drawing}
             chosen={shape.zone === zone}
-            tabIndex={shape.zone === stop && !disabled ? 0 : -1}
+            tabindex={shape.zone === stop && !disabled ? 0 : -1}
             choose={() => !disabled && pointed(drawing.claw, shape.zone)}
             onKeyDown={(event) => onKeyDown(event, shape.zone)}
           />
@@ -59,7 +59,7 @@ export function ClawMap({ claw, zone, disabled, pointed, chooseClaw }: ClawMapPr
       <g
         class="other-claw"
         role="button"
-        tabIndex={disabled ? -1 : 0}
+        tabindex={disabled ? -1 : 0}
         aria-label={`Show the ${drawing.other.claw} claw`}
         onClick={() => !disabled && chooseClaw(drawing.other.claw)}
         onKeyDown={(event) => {
@@ -80,16 +80,19 @@ export function ClawMap({ claw, zone, disabled, pointed, chooseClaw }: ClawMapPr
 /** A second digit after zone 1 makes 10, 11 or 12. */
 const ONE_THEN: Readonly<Record<string, number>> = { 0: 10, 1: 11, 2: 12 };
 
+/** Which way the claw lies. */
+const ENDS: Readonly<Record<number, string>> = { 1: "toe", 6: "heel" };
+
 interface ZoneProps {
   readonly shape: ZoneShape;
   readonly drawing: Drawing;
   readonly chosen: boolean;
-  readonly tabIndex: number;
+  readonly tabindex: number;
   choose(): void;
   onKeyDown(event: KeyboardEvent): void;
 }
 
-function Zone({ shape, drawing, chosen, tabIndex, choose, onKeyDown }: ZoneProps) {
+function Zone({ shape, drawing, chosen, tabindex, choose, onKeyDown }: ZoneProps) {
   const { zone, outline, x, y } = shape;
   return (
     <g
@@ -97,7 +100,7 @@ function Zone({ shape, drawing, chosen, tabIndex, choose, onKeyDown }: ZoneProps
       role="radio"
       aria-checked={chosen}
       aria-label={`Zone ${zone}, ${PLACES.get(zone)}`}
-      tabIndex={tabIndex}
+      tabindex={tabindex}
       data-zone={zone}
       onClick={choose}
       onKeyDown={onKeyDown}
@@ -107,6 +110,11 @@ function Zone({ shape, drawing, chosen, tabIndex, choose, onKeyDown }: ZoneProps
       <text x={x} y={y}>
         {zone}
       </text>
+      {ENDS[zone] !== undefined && (
+        <text class="end" x={x} y={y + 26}>
+          {ENDS[zone]}
+        </text>
+      )}
     </g>
   );
 }

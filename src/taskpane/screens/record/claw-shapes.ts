@@ -8,16 +8,16 @@ export interface ZoneShape {
   readonly y: number;
 }
 
-export const DRAWING = { width: 300, height: 292 } as const;
+export const DRAWING = { width: 300, height: 296 } as const;
 
 /**
  * One claw laid on its side, toe to the left, from the outside wall at the top to the inside wall at the bottom, each
  * zone at least 46 units high: a schematic of our own that keeps neighbours together, not a likeness.
  */
 const OUTER_CLAW: readonly ZoneShape[] = [
-  { zone: 7, outline: "M22 46Q34 8 112 2V46Z", x: 80, y: 28 },
-  { zone: 8, outline: "M112 2H206V46H112Z", x: 159, y: 25 },
-  { zone: 9, outline: "M206 2Q274 4 290 46H206Z", x: 242, y: 28 },
+  { zone: 7, outline: "M22 46Q34 6 112 0V46Z", x: 80, y: 28 },
+  { zone: 8, outline: "M112 0H206V46H112Z", x: 159, y: 25 },
+  { zone: 9, outline: "M206 0Q274 2 290 46H206Z", x: 242, y: 28 },
   { zone: 1, outline: "M66 46H22Q4 64 4 92T22 138H66Z", x: 37, y: 92 },
   { zone: 2, outline: "M66 46H148V92H66Z", x: 107, y: 69 },
   { zone: 3, outline: "M148 46H230V92H148Z", x: 189, y: 69 },
@@ -35,9 +35,9 @@ const BETWEEN: readonly ZoneShape[] = [
 
 /** Outline of the other claw, which is chosen whole. */
 const OTHER_CLAW = {
-  outline: "M40 246H270Q292 250 294 268Q292 286 270 290H40Q8 288 6 268Q8 248 40 246Z",
+  outline: "M40 246H270Q293 250 294 270Q293 290 270 294H40Q7 290 6 270Q7 250 40 246Z",
   x: 150,
-  y: 268,
+  y: 270,
 };
 
 export interface Drawing {

@@ -93,7 +93,7 @@ function cowLine({ cow, facts }: CowAtHand): string {
     lactation === null ? "lactation not known" : `lactation ${lactation}`,
     daysInMilk === null ? "" : `${daysInMilk} days in milk`,
     cow.group ?? "",
-    dryOffInDays === null ? "" : `dry-off in ${dryOffInDays} d`,
+    dryOffInDays === null ? "" : `dries off in ${dryOffInDays} d`,
   ]
     .filter((part) => part !== "")
     .join(" · ");

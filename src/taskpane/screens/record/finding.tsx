@@ -1,3 +1,4 @@
+import { disorderOf } from "../../../core/claws/disorder-key";
 import { referenceClaw } from "../../../core/claws/reference-claw";
 import { Note, Section } from "../../parts/blocks";
 import { ClawMap, zoneName } from "./claw-map";
@@ -117,6 +118,7 @@ export function LesionPart(props: PartProps) {
   const taken = disorderToTake(state);
   const disabled = state.phase.kind !== "typing";
   const reached = offered.findIndex(({ code }) => code === taken?.code);
+  const open = disorderOf(finding.lesion)?.code !== finding.lesion;
   return (
     <>
       <TextField
@@ -129,13 +131,13 @@ export function LesionPart(props: PartProps) {
         }
         extra={{
           role: "combobox",
-          "aria-expanded": true,
+          "aria-expanded": open,
           "aria-controls": LIST,
           "aria-autocomplete": "list",
-          "aria-activedescendant": reached < 0 ? undefined : `${LIST}-${reached}`,
+          "aria-activedescendant": !open || reached < 0 ? undefined : `${LIST}-${reached}`,
         }}
       />
-      <ul id={LIST} class="suggestions disorders" role="listbox" aria-label="Disorders">
+      <ul id={LIST} class="suggestions disorders" role="listbox" aria-label="Disorders" hidden={!open}>
         {offered.map(({ code, name }, index) => (
           <li
             key={code}

@@ -62,23 +62,16 @@ export function findingNotices(state: RecordState, at: CowAtHand): readonly Noti
   ];
   if (call.length > 0) notices.push({ kind: "caution", title: "Call the veterinarian today", texts: call });
   const cares = findings.map((finding) => careOf(entry, finding, state.rules.rules));
-  if (cares.some((care) => care.block !== "" || care.trim))
-    notices.push({
-      kind: "caution",
-      title: "Knife and block",
-      texts: [
-        "Stop when the sole yields or shows pink. Never cut into live tissue.",
-        ...(cares.some(({ block }) => block !== "") ? ["Block only a sound claw, and note the day it comes off."] : []),
-      ],
-    });
-  if (cares.some(namesDrug))
-    notices.push({
-      kind: "caution",
-      title: "Withdrawal period",
-      texts: [
-        "Medicines as the veterinarian prescribed. Milk and meat are withheld as the label says; enter the periods from it.",
-      ],
-    });
+  const care = [
+    ...(cares.some(({ block, trim }) => block !== "" || trim)
+      ? ["Stop when the sole yields or shows pink. Never cut into live tissue."]
+      : []),
+    ...(cares.some(({ block }) => block !== "") ? ["Block only a sound claw."] : []),
+    ...(cares.some(namesDrug)
+      ? ["Medicines as the veterinarian prescribed. Milk and meat are held back as the label says."]
+      : []),
+  ];
+  if (care.length > 0) notices.push({ kind: "caution", title: "Take care", texts: care });
   if (codes.length > 0) notices.push(...lateLactation(at, date));
   return notices;
 }

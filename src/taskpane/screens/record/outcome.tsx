@@ -39,15 +39,21 @@ export function Actions({ state, send, newId }: PartProps & { newId(): string })
       >
         Clear
       </button>
-      {state.cleared !== undefined && (
-        <button type="button" disabled={busy || !isBlankEntry(entry)} onClick={() => send({ type: "bring back" })}>
-          Bring back what was cleared
-        </button>
-      )}
     </div>
   );
 }
 
+/** The way back from Clear. */
+export function Cleared({ state, send }: PartProps) {
+  if (state.cleared === undefined || !isBlankEntry(state.entry)) return null;
+  return (
+    <p class="actions">
+      <button type="button" disabled={state.phase.kind !== "typing"} onClick={() => send({ type: "bring back" })}>
+        Bring back what was cleared
+      </button>
+    </p>
+  );
+}
 /** What went wrong with the workbook. What was typed is still there. */
 export function Trouble({ state }: PartProps) {
   const { phase, error } = state;

@@ -26,45 +26,57 @@ export function TreatmentPart(props: PartProps) {
   );
   const other = finding.claw === "outer" ? "inner" : "outer";
   const setBlock = (claw: string) => send({ type: "typed", field: "care.block", text: claw });
+  const drug = text("drug", "Drug, as on its label");
+  const apart = [care.other, finding.note].some((typed) => typed.trim() !== "");
   return (
     <Section title="Treatment">
-      <Switch label="Trim" {...tick("trim")} />
-      <Switch label="Block" on={care.block !== ""} disabled={disabled} turn={(on) => setBlock(on ? other : "")}>
-        <label class="field">
-          On the
-          <select value={care.block} disabled={disabled} onChange={(event) => setBlock(event.currentTarget.value)}>
-            <option value="inner">inner claw</option>
-            <option value="outer">outer claw</option>
-          </select>
-        </label>
-        {text("blockOffDays", "Off after, days", true)}
-        <Problems
-          id="record-care-block-problem"
-          problems={content.problemsAt("care.block")}
-          agree={bound(props, "care.block", "").agree}
-        />
-      </Switch>
-      <Switch label="Pain relief" {...tick("painRelief")}>
-        {text("painReliefDays", "Course, days", true)}
-      </Switch>
-      <Switch label="Topical" {...tick("topical")}>
-        {text("topicalTreatments", "Times in all", true)}
-        {text("topicalRepeatDays", "Every, days", true)}
-      </Switch>
-      <Switch label="Bandage" {...tick("bandage")}>
-        {text("bandageOffHours", "Off after, hours", true)}
-      </Switch>
-      <Switch label="Veterinarian called" {...tick("vetCalled")} />
-      {text("other", "Something else done")}
-      {text("drug", "Drug, as on its label")}
+      <div class="switches">
+        <Switch label="Trim" {...tick("trim")} />
+        <Switch label="Block" on={care.block !== ""} disabled={disabled} turn={(on) => setBlock(on ? other : "")}>
+          <label class="field">
+            On the
+            <select value={care.block} disabled={disabled} onChange={(event) => setBlock(event.currentTarget.value)}>
+              <option value="inner">inner claw</option>
+              <option value="outer">outer claw</option>
+            </select>
+          </label>
+          {text("blockOffDays", "Off after, days", true)}
+          <Problems
+            id="record-care-block-problem"
+            problems={content.problemsAt("care.block")}
+            agree={bound(props, "care.block", "").agree}
+          />
+        </Switch>
+        <Switch label="Pain relief" {...tick("painRelief")}>
+          {text("painReliefDays", "Course, days", true)}
+        </Switch>
+        <Switch label="Topical" {...tick("topical")}>
+          {text("topicalTreatments", "Times in all", true)}
+          {text("topicalRepeatDays", "Every, days", true)}
+        </Switch>
+        <Switch label="Bandage" {...tick("bandage")}>
+          {text("bandageOffHours", "Off after, hours", true)}
+        </Switch>
+        <Switch label="Veterinarian called" {...tick("vetCalled")} />
+      </div>
       {namesDrug(care) && (
-        <div class="pair">
-          {text("milkHours", "Milk withheld, hours", true)}
-          {text("meatDays", "Meat withheld, days", true)}
-        </div>
+        <>
+          {drug}
+          <div class="pair">
+            {text("milkHours", "Milk held, hours", true)}
+            {text("meatDays", "Meat held, days", true)}
+          </div>
+          <Clear {...props} />
+        </>
       )}
-      {namesDrug(care) && <Clear {...props} />}
-      <TextField {...bound(props, "note", "Note")} value={finding.note} />
+      <details class="more" open={apart || undefined}>
+        <summary>{namesDrug(care) ? "Something else, note" : "Drug, something else, note"}</summary>
+        <div class="fields">
+          {!namesDrug(care) && drug}
+          {text("other", "Something else done")}
+          <TextField {...bound(props, "note", "Note")} value={finding.note} />
+        </div>
+      </details>
       <p class="quiet">{treatmentText(care) === "" ? "No treatment is written." : `Written: ${treatmentText(care)}`}</p>
       <Jobs {...props} />
     </Section>

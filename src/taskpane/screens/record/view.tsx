@@ -5,7 +5,7 @@ import { contentOf } from "./content";
 import { CowPart, Notices, ScorePart } from "./cow";
 import type { RecordEvent } from "./events";
 import { FindingList, FootPart, LesionPart, ZonePart } from "./finding";
-import { Actions, LastSaves, Offer, Trouble } from "./outcome";
+import { Actions, Cleared, LastSaves, Offer, Trouble } from "./outcome";
 import type { RecordState } from "./state";
 import { TreatmentPart } from "./treatment";
 import { VisitHeader } from "./visit";
@@ -61,6 +61,7 @@ export function RecordScreen({ state, send, newId }: RecordProps) {
       <Notices notices={props.content.now} />
       <Trouble {...props} />
       <Actions {...props} newId={newId} />
+      <Cleared {...props} />
       <LastSaves {...props} />
     </div>
   );

@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { registry } from "../../../../src/functions/registry";
-import { MemoryBook, type MemoryTable } from "../../../../src/workbook/memory/book";
+import type { MemoryBook } from "../../../../src/workbook/memory/book";
 import type { PlainCell } from "../../../../src/workbook/port";
 import type { SheetModel, WorkbookModel } from "../../../../src/xlsx/model";
 import { readWorkbook } from "../../../../src/xlsx/read";
+import { bookOf, valuesIn } from "./memory-tables";
 
 const PATH = join(__dirname, "../../../../sample-workbooks/herd-workbook.xlsx");
 
@@ -23,36 +24,11 @@ export function sheetOf(name: string): SheetModel {
   return sheet;
 }
 
-/** Values of a block of a sheet by row and column counted from 0; errors and blanks are null. */
 export function valuesOf(name: string): (row: number, column: number) => PlainCell {
-  const values = new Map(sheetOf(name).cells.map(({ row, column, value }) => [`${row} ${column}`, value]));
-  return (row, column) => {
-    const value = values.get(`${row} ${column}`) ?? null;
-    return typeof value === "object" || value === "" ? null : value;
-  };
+  return valuesIn(sheetOf(name));
 }
 
 /** The tables that the pane reads, in a workbook in memory. */
 export function sampleBook(): MemoryBook {
-  return new MemoryBook(["Cows", "Findings", "Scores", "Rules", "TrimRules"].map(memoryTable));
-}
-
-function memoryTable(name: string): MemoryTable {
-  const sheet = sample.sheets.find(({ tables }) => tables.some((table) => table.name === name))!;
-  const { area, columns } = sheet.tables.find((table) => table.name === name)!;
-  const value = valuesOf(sheet.name);
-  const rows = Array.from({ length: area.lastRow - area.firstRow }, (_, down) =>
-    columns.map((_, right) => value(area.firstRow + 1 + down, area.firstColumn + right)),
-  );
-  return {
-    name,
-    sheet: sheet.name,
-    at: { row: area.firstRow, column: area.firstColumn },
-    columns: columns.map(({ name: heading, formula }) => ({
-      heading,
-      ...(formula === undefined ? {} : { calculate: () => null }),
-    })),
-    rows,
-    filtered: false,
-  };
+  return bookOf(sample);
 }
