@@ -2,13 +2,14 @@ import { WorkbookFileError } from "./file-error";
 import type { DefinedNameModel, SheetModel, TableModel, WorkbookModel } from "./model";
 import { openPackage, partText, relationshipsOf, type WorkbookPackage } from "./package";
 import { colourReader } from "./read/colours";
+import { isSeveral, withIntersection } from "./read/intersection";
 import { readSheet } from "./read/sheet";
 import type { SheetContext } from "./read/sheet-context";
 import { readSharedStrings } from "./read/strings";
 import { readStyles } from "./read/styles";
 import { readTable } from "./read/tables";
 import { type WorksheetEntry, worksheetEntries } from "./sheets";
-import { formulaForms } from "./stored-formula";
+import { type FormulaForms, formulaForms } from "./stored-formula";
 import { attribute, childrenOf, descend, flag, numberAttribute, parsePart, textOf, type XmlElement } from "./xml";
 
 /**
@@ -31,6 +32,7 @@ export function readWorkbook(bytes: Uint8Array, ids: readonly string[]): Workboo
     styles,
     colour,
     typed: forms.typed,
+    typedInOneCell: oneCellForms(root, forms),
   };
   const sheets = worksheetEntries(file, root);
   return {
@@ -40,6 +42,29 @@ export function readWorkbook(bytes: Uint8Array, ids: readonly string[]): Workboo
     activeSheet: activeSheet(root, sheets),
     from1904: flag(descend(root, "workbookPr"), "date1904"),
   };
+}
+
+/** Spells formulas of cells that are not marked as arrays; a column of a table holds the same one in every row. */
+function oneCellForms(root: XmlElement, forms: FormulaForms): (formula: string) => string {
+  const blocks = blockNames(root);
+  const known = new Map<string, string>();
+  return (formula) => {
+    let typed = known.get(formula);
+    if (typed === undefined) {
+      typed = withIntersection(forms.typed(formula), (name) => blocks.has(name.toUpperCase()));
+      known.set(formula, typed);
+    }
+    return typed;
+  };
+}
+
+/** Names, in capitals, that stand for a block of cells. */
+function blockNames(root: XmlElement): ReadonlySet<string> {
+  return new Set(
+    childrenOf(descend(root, "definedNames"), "definedName")
+      .filter((element) => /^[^(]*![^!(]*$/.test(textOf(element)) && isSeveral(textOf(element)))
+      .map((element) => (attribute(element, "name") ?? "").toUpperCase()),
+  );
 }
 
 function partRoot({ parts }: WorkbookPackage, path: string): XmlElement {

@@ -97,6 +97,27 @@ describe("reading a workbook", () => {
     expect(at("E3")).toMatchObject({ formula: "SUM(A2:A3*2)", array: { kind: "fixed" } });
   });
 
+  test.each([
+    ["A1:A3*2", "@A1:A3*2"],
+    ["Findings[Cow]+1", "@Findings[Cow]+1"],
+    ["Findings[[#This Row],[Cow]]+1", "Findings[@Cow]+1"],
+    ["-A:A", "-@A:A"],
+    ["Block&Cell", "@Block&Cell"],
+    ["SUM(A1:A3)*A1", "SUM(A1:A3)*A1"],
+    ["(A1:A3)", "(A1:A3)"],
+    ["A1:INDEX(A:A,3)", "A1:INDEX(A:A,3)"],
+    ["_xlfn.UNIQUE(A1:A3)", "UNIQUE(A1:A3)"],
+    ['"A1:A3"', '"A1:A3"'],
+    ["A1", "A1"],
+  ])("a formula not marked as an array takes one cell of a range: %s", (stored, typed) => {
+    const bytes = handMade({
+      sheets: { Data: `<row r="1"><c r="D1"><f>${stored.replaceAll("&", "&amp;")}</f></c></row>` },
+      workbook:
+        '<definedNames><definedName name="Block">Data!$A$1:$A$3</definedName><definedName name="Cell">Data!$A$1</definedName></definedNames>',
+    });
+    expect(readWorkbook(bytes, []).sheets[0]?.cells[0]?.formula).toBe(typed);
+  });
+
   test("styles: number formats, fonts, fills, borders, colours of the theme", () => {
     expect(model.styles[at("A2")!.style]).toMatchObject({ numberFormat: "yyyy\\-mm\\-dd", font: "Calibri", size: 11 });
     // Accent 1 darkened by half: 40 80 C0 -> 20 40 60.

@@ -8,4 +8,6 @@ export interface SheetContext {
   readonly colour: ColourReader;
   /** Spells a stored formula as typed. */
   typed(formula: string): string;
+  /** The same for the formula of a cell that is not marked as an array. */
+  typedInOneCell(formula: string): string;
 }

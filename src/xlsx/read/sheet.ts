@@ -47,7 +47,7 @@ export function splitSheet(xml: string): { readonly shell: string; readonly shee
   return { shell: xml.slice(0, open.index) + xml.slice(end), sheetData: xml.slice(open.index, end) };
 }
 
-function typedCells(stored: readonly StoredCell[], { typed }: SheetContext): CellModel[] {
+function typedCells(stored: readonly StoredCell[], { typed, typedInOneCell }: SheetContext): CellModel[] {
   const masters = new Map<number, string>();
   const areas: { readonly anchor: StoredCell; readonly area: Area }[] = [];
   for (const cell of stored) {
@@ -67,7 +67,7 @@ function typedCells(stored: readonly StoredCell[], { typed }: SheetContext): Cel
       column,
       value,
       style,
-      ...(formula === undefined ? {} : { formula: typed(formula) }),
+      ...(formula === undefined ? {} : { formula: array === undefined ? typedInOneCell(formula) : typed(formula) }),
       ...(array === undefined ? {} : { array }),
       ...(spilled ? { spilled } : {}),
     };
