@@ -1,7 +1,8 @@
 import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
-import { readHerd } from "../../../herd/herd";
+import { readHerd, RULES_TABLE } from "../../../herd/herd";
 import { TableError } from "../../../workbook/table-error";
 import type { TablePort } from "../../../workbook/table-port";
+import { cowsTable, findingsTable, scoresTable } from "../../../workbook/tables";
 import { rulesInForce } from "../../rules";
 import { today } from "../../today";
 import { draftOf, initialState, nextState } from "./model";
@@ -18,6 +19,10 @@ interface RecordProps {
   readonly tables: TablePort;
   readonly drafts: DraftKeeper;
 }
+
+/** Typing in the workbook reports change after change: it is read anew once it has paused. */
+const PAUSE_MS = 300;
+const READ_TABLES: ReadonlySet<string> = new Set([cowsTable.name, findingsTable.name, scoresTable.name, RULES_TABLE]);
 
 const newId = (): string => crypto.randomUUID();
 
@@ -46,7 +51,16 @@ export function Record({ tables, drafts }: RecordProps) {
 
   useEffect(() => {
     read();
-    return tables.watchChanges(read);
+    let pause: ReturnType<typeof setTimeout> | undefined;
+    const unwatch = tables.watchChanges(({ table }) => {
+      if (table !== undefined && !READ_TABLES.has(table)) return;
+      clearTimeout(pause);
+      pause = setTimeout(read, PAUSE_MS);
+    });
+    return () => {
+      clearTimeout(pause);
+      unwatch();
+    };
   }, [tables, read]);
 
   useEffect(() => {
