@@ -7,8 +7,9 @@ declare global {
   }
 }
 
-/** A browser that has only just come up may need some seconds to start the page; the runner's 5 s are too few. */
-export const SLOW = 120_000;
+/** On a small machine at work the page may need some seconds for each step; the runner's 5 s a test are too few. */
+const PATIENCE_MS = 120_000;
+jest.setTimeout(PATIENCE_MS);
 
 /** The trial page as a test has it open. */
 export interface TrialPage {

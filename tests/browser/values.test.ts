@@ -7,7 +7,7 @@ import { cellAddress } from "../../src/xlsx/address";
 import type { CellContent } from "../../src/xlsx/model";
 import { readWorkbook } from "../../src/xlsx/read";
 import { cellWhere, dayAfter, readTable } from "./sample";
-import { leaveBrowser, openTrial, shown, SLOW, type TrialPage } from "./trial-page";
+import { leaveBrowser, openTrial, shown, type TrialPage } from "./trial-page";
 
 const SAMPLE = join(__dirname, "../../sample-workbooks/herd-workbook.xlsx");
 
@@ -18,7 +18,7 @@ beforeAll(async () => {
   trial = await openTrial();
   const ids = registry.map(({ id }) => id);
   headless = await recalculate(readWorkbook(readFileSync(SAMPLE), ids));
-}, SLOW);
+});
 
 afterAll(async () => {
   await trial.close();

@@ -1,0 +1,193 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { DuePage } from "./due-page/open";
+
+/** The build may take long on a small machine. */
+const SLOW = 180_000;
+const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+/** Touch targets: WCAG 2.2, 2.5.5 Target Size (Enhanced). */
+const TARGET_PX = 44;
+const SHOTS = process.env["SHOTS"];
+
+let pages: DuePage;
+beforeAll(async () => {
+  pages = await DuePage.start();
+}, SLOW);
+afterAll(() => pages.close());
+
+async function shot(page: Page, name: string): Promise<void> {
+  if (SHOTS !== undefined) await page.screenshot({ path: `${SHOTS}/${name}.png` });
+}
+
+const firstLine = (page: Page) => page.locator("#due-overdue ~ div button[data-line]").first();
+
+describe.each([
+  ["light", 350],
+  ["dark", 350],
+  ["light", 320],
+] as const)("in %s at %d px", (colorScheme, width) => {
+  test(
+    "axe finds nothing, targets are large enough and nothing runs out at the side",
+    async () => {
+      const { page, errors } = await pages.open("", {
+        colorScheme,
+        viewport: { width, height: 900 },
+        bypassCSP: true,
+      });
+      await shot(page, `due-${colorScheme}-${width}`);
+      await firstLine(page).click();
+      await page.getByText("Day, filter, grouping").click();
+      await shot(page, `due-tools-${colorScheme}-${width}`);
+      await page.getByRole("button", { name: /^Healed/ }).scrollIntoViewIfNeeded();
+      await shot(page, `due-open-${colorScheme}-${width}`);
+      await page.evaluate(AXE);
+      const { violations } = await page.evaluate(() => window.axe.run(document, {}));
+      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+      const small = await page.locator(".due :is(button, input, select, summary)").evaluateAll((elements, least) => {
+        return elements
+          .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < least)
+          .map(({ outerHTML }) => outerHTML);
+      }, TARGET_PX - 0.5);
+      expect(small).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+      expect(errors).toEqual([]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+});
+
+test(
+  "by keyboard: arrows to a line, Enter opens it, a letter writes; a held or doubled key writes once",
+  async () => {
+    const { page, errors } = await pages.open();
+    await firstLine(page).focus();
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("ArrowUp");
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("b");
+    await page.keyboard.press("b");
+    await page.locator(".due-line.handled").first().waitFor();
+    expect(await page.evaluate(() => window.due.saves())).toBe(1);
+    expect(await page.getByRole("status").last().textContent()).toMatch(/better on 2026-09-01, next look 2026-/);
+    // The keyboard stays in the list, on the next line, which a held or doubled key did not touch.
+    const focused = page.locator(":focus");
+    expect(await focused.getAttribute("data-line")).not.toBeNull();
+    expect(await focused.getAttribute("aria-expanded")).toBe("false");
+    expect(errors).toEqual([]);
+    await page.context().close();
+  },
+  SLOW,
+);
+
+test(
+  "a double click on an outcome writes once and takes nothing back; Take back gives the row back",
+  async () => {
+    const { page } = await pages.open();
+    await firstLine(page).click();
+    await page.getByRole("button", { name: /^Better/ }).dblclick();
+    await page.locator(".due-line.handled").first().waitFor();
+    await page.waitForTimeout(400);
+    expect(await page.evaluate(() => window.due.saves())).toBe(1);
+    await shot(page, "due-saved");
+    await page
+      .getByRole("button", { name: /^Take back/ })
+      .first()
+      .click();
+    await page
+      .getByText(/^Taken back\./)
+      .last()
+      .waitFor();
+    expect(await page.evaluate(() => window.due.saves())).toBe(0);
+    await page.context().close();
+  },
+  SLOW,
+);
+
+test(
+  "worse calls for the veterinarian; a slow workbook shows progress",
+  async () => {
+    const { page } = await pages.open();
+    await page.evaluate(() => window.due.slow(1500));
+    await firstLine(page).click();
+    await page.getByRole("button", { name: /^Worse/ }).click();
+    await page.getByText("Writing into the workbook").last().waitFor();
+    await page.getByRole("heading", { name: "Saved. Take care" }).waitFor();
+    await shot(page, "due-worse");
+    await page.context().close();
+  },
+  SLOW,
+);
+
+test(
+  "the list is written as a sheet",
+  async () => {
+    const { page } = await pages.open();
+    await page.getByRole("button", { name: "Write as a sheet" }).click();
+    await page.getByText("The list stands on sheet Due 2026-09-01.").last().waitFor();
+    expect(await page.evaluate(() => window.due.sheets())).toContain("Due 2026-09-01");
+    await page.context().close();
+  },
+  SLOW,
+);
+
+test(
+  "prints one row a cow with headings on each page, and nothing of the pane",
+  async () => {
+    const { page, errors } = await pages.open();
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await page.getByText("Day, filter, grouping").click();
+    await page.getByLabel("Days ahead").selectOption("28");
+    await page.getByRole("button", { name: "Print" }).click();
+    await page.locator(".due-print").waitFor({ state: "attached" });
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator(".due").isVisible()).toBe(false);
+    expect(await page.getByRole("tablist").isVisible()).toBe(false);
+    const cows = await page.locator(".due-print th.cow").allTextContents();
+    expect(cows.length).toBeGreaterThan(20);
+    expect(new Set(cows).size).toBe(cows.length);
+    expect(await page.locator(".due-print").textContent()).toContain("licensed veterinarian");
+    if (SHOTS !== undefined) await page.pdf({ path: `${SHOTS}/due.pdf`, preferCSSPageSize: false, format: "A4" });
+    await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
+    await page.locator(".due-print").waitFor({ state: "detached" });
+    expect(errors).toEqual([]);
+    await page.context().close();
+  },
+  SLOW,
+);
+
+test(
+  "50,000 findings: read, listed and drawn in under 500 ms, filtered in under 100 ms",
+  async () => {
+    const { page } = await pages.open("?large");
+    const times = await page.evaluate(async () => {
+      // The page's own clock stands still on the day of the herd.
+      const frame = document.body.appendChild(document.createElement("iframe"));
+      const performance = frame.contentWindow!.performance;
+      const drawn = (check: () => boolean) =>
+        new Promise<number>((resolve) => {
+          const look = () => (check() ? resolve(performance.now()) : requestAnimationFrame(look));
+          look();
+        });
+      const summary = () => document.querySelector(".due-summary")?.textContent ?? "";
+      const started = performance.now();
+      [...document.querySelectorAll<HTMLElement>("[role=tab]")].find((tab) => tab.textContent === "Due")!.click();
+      const listed = (await drawn(() => summary() !== "")) - started;
+      const before = summary();
+      const field = document.querySelector<HTMLInputElement>(".due input[type=search]")!;
+      const typed = performance.now();
+      field.value = "ulcer";
+      field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+      const filtered = (await drawn(() => summary() !== before)) - typed;
+      return { listed, filtered, before };
+    });
+    if (SHOTS !== undefined) console.log(times);
+    expect(times.before).toMatch(/^\d{4} overdue/);
+    expect(times.listed).toBeLessThan(500);
+    expect(times.filtered).toBeLessThan(100);
+    await page.context().close();
+  },
+  SLOW,
+);

@@ -1,0 +1,100 @@
+import { readFileSync } from "node:fs";
+import type { AxeResults } from "axe-core";
+import { cellWhere, readTable } from "./sample";
+import { leaveBrowser, openTrial, recomputed, select, type TrialPage, typeInto } from "./trial-page";
+
+const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+/** The rules of WCAG 2.2 at levels A and AA, and axe's own good practice. */
+const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+/** The smallest target of a finger, in pixels. Source: WCAG 2.1, 2.5.5, level AAA. */
+const TARGET = 44;
+
+declare global {
+  interface Window {
+    axe: { run(context: Document, options: object): Promise<AxeResults> };
+  }
+}
+
+afterAll(leaveBrowser);
+
+/** What axe finds in the pane, in short. */
+async function violations({ pane }: TrialPage): Promise<string[]> {
+  const results = await pane.evaluate((rules) => window.axe.run(document, { runOnly: rules }), RULES);
+  return results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+}
+
+/** The pane gives way in width only when its frame does. */
+async function setPaneWidth({ page }: TrialPage, width: number): Promise<void> {
+  await page.evaluate((pixels) => {
+    document.getElementById("pane")!.style.inlineSize = `${pixels}px`;
+  }, width);
+}
+
+const looks = (["light", "dark"] as const).flatMap((scheme) => [350, 320].map((width) => [scheme, width] as const));
+
+describe.each(looks)("the pane in %s, %d px wide", (colorScheme, width) => {
+  let trial: TrialPage;
+
+  beforeAll(async () => {
+    // axe is put into the page from outside, which the page's own policy would refuse.
+    trial = await openTrial({ colorScheme, bypassCSP: true });
+    await trial.pane.evaluate(AXE);
+    await setPaneWidth(trial, width);
+    await typeInto(trial.page, "Start", "F30", '=HERD.RECHECK.DATE("SX",DATE(2026,9,1))');
+    await typeInto(trial.page, "Start", "F31", "=HERD.CELL.SCORE(400)-HERD.CELL.SCORE(100)");
+    await recomputed(trial.page);
+  });
+
+  afterAll(() => trial.close());
+
+  test.each([
+    ["nothing to explain", "Start", () => Promise.resolve("A1"), "Select a cell with a HERD function"],
+    [
+      "a date",
+      "Findings",
+      async () =>
+        cellWhere(await readTable(trial.page, "Findings", "Findings"), "Recheck", (row) => row["Lesion"] === "SU"),
+      "HERD.RECHECK.DATE",
+    ],
+    ["a filled cell", "Due", () => Promise.resolve("C12"), "HERD.RECHECK.LIST"],
+    ["an error", "Start", () => Promise.resolve("F30"), "No result"],
+    ["a choice of functions", "Start", () => Promise.resolve("F31"), "This formula uses 2 HERD functions"],
+  ] as const)("is open to all: %s", async (_, sheet, address, text) => {
+    await select(trial.page, sheet, await address());
+    await trial.pane.getByText(text).first().waitFor();
+    expect(await violations(trial)).toEqual([]);
+    const { scrollWidth, clientWidth } = await trial.pane.evaluate(() => document.documentElement);
+    expect(scrollWidth).toBe(clientWidth);
+  });
+
+  test("has targets that a finger can hit", async () => {
+    await select(trial.page, "Start", "F31");
+    const labels = trial.pane.locator("label");
+    await labels.first().waitFor();
+    for (const box of await Promise.all((await labels.all()).map((label) => label.boundingBox())))
+      expect(box!.height).toBeGreaterThanOrEqual(TARGET);
+  });
+});
+
+test("at twice the size of text nothing is cut off", async () => {
+  const trial = await openTrial({ bypassCSP: true });
+  await trial.pane.evaluate(() => (document.documentElement.style.fontSize = "200%"));
+  await select(trial.page, "Due", "C12");
+  await trial.pane.getByText("HERD.RECHECK.LIST").first().waitFor();
+  const { scrollWidth, clientWidth } = await trial.pane.evaluate(() => document.documentElement);
+  expect(scrollWidth).toBe(clientWidth);
+  await trial.close();
+});
+
+test("nothing of the pane stands in its top right corner, where the host draws a button", async () => {
+  const trial = await openTrial();
+  const covered = await trial.pane.evaluate(() => {
+    const width = document.documentElement.clientWidth;
+    return [...document.querySelectorAll("header *")].some((element) => {
+      const { right, top } = element.getBoundingClientRect();
+      return right > width - 34 && top < 32;
+    });
+  });
+  expect(covered).toBe(false);
+  await trial.close();
+});
