@@ -102,6 +102,10 @@ function openJobs(past: readonly FindingRecord[], day: DaySerial, rules: readonl
       treatedOn: rows.map(({ date }) => date),
       treatments: rows.map(({ treatment }) => treatment),
       closedOn: rows.map(({ closedOn }) => closedOn),
+      seenAgainOn: rows.map(({ date, seenAgain }) =>
+        seenAgain !== null && seenAgain >= date! && seenAgain <= day ? seenAgain : null,
+      ),
+      nextLookOn: rows.map(({ nextLook }) => nextLook),
     },
     (code) => ruleFor(rules, code),
     day,

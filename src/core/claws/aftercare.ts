@@ -17,9 +17,10 @@ const HOURS_PER_DAY = 24;
 
 /**
  * Everything to do after a treatment, the earliest first. A block, a bandage and a course of pain relief always get
- * their days: those of the rule, else those of standard care.
+ * their days: those of the rule, else those of standard care. Lengths that the treatment states itself belong into the
+ * rule handed over.
  */
-export function aftercareJobs(rule: RecheckRule | undefined, treatment: Treatment): readonly AftercareJob[] {
+export function aftercareJobs(rule: Partial<RecheckRule> | undefined, treatment: Treatment): readonly AftercareJob[] {
   const jobs: AftercareJob[] = (rule === undefined ? [] : recheckDays(rule)).map((afterDays, visit) => ({
     kind: "recheck",
     what: `${VISITS[visit]} recheck`,
@@ -43,14 +44,14 @@ export function bandageDays(hours: number): number {
   return Math.floor(hours / HOURS_PER_DAY);
 }
 
-function blockJobs(rule: RecheckRule | undefined): AftercareJob[] {
+function blockJobs(rule: Partial<RecheckRule> | undefined): AftercareJob[] {
   const off = rule?.blockOffDays ?? Math.max(standardCare.blockOffDays, rule?.blockCheckDays ?? 0);
   const check = rule?.blockCheckDays ?? Math.min(standardCare.blockCheckDays, off);
   const takeOff: AftercareJob = { kind: "block", what: "take the block off", afterDays: off };
   return check < off ? [{ kind: "block", what: "look at the block", afterDays: check }, takeOff] : [takeOff];
 }
 
-function topicalJobs(rule: RecheckRule | undefined): AftercareJob[] {
+function topicalJobs(rule: Partial<RecheckRule> | undefined): AftercareJob[] {
   const { topicalRepeatDays: every, topicalTreatments: times } = rule ?? {};
   if (every === undefined || times === undefined) return [];
   return Array.from({ length: times - 1 }, (_, index) => ({

@@ -4,6 +4,7 @@ import { asWords, NO_WORD, type WordColumn } from "../shared/words";
 import { aftercareJobs, type AftercareJob, type AftercareKind } from "./aftercare";
 import { SOUND } from "./findings";
 import type { RecheckRule } from "./recheck-rules";
+import { statedLengths } from "./stated-lengths";
 import { treatmentOf } from "./treatment-words";
 
 /** Days row by row; null or NaN where a row has none. */
@@ -158,8 +159,9 @@ function cachedJobs(
     let jobs = known.get(pair);
     if (jobs === undefined) {
       const rule = lesion === NO_WORD ? undefined : ruleOf(lesions[lesion]!);
+      const text = treatments[treatment] ?? "";
       jobs = {
-        jobs: aftercareJobs(rule, treatmentOf(treatments[treatment] ?? "")),
+        jobs: aftercareJobs({ ...rule, ...statedLengths(text) }, treatmentOf(text)),
         hasRule: lesion === NO_WORD || rule !== undefined,
       };
       known.set(pair, jobs);

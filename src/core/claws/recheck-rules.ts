@@ -62,7 +62,7 @@ export const defaultRecheckRules: readonly SourcedRecheckRule[] = [
 ];
 
 /** Days of the rechecks in order. */
-export function recheckDays(rule: RecheckRule): readonly number[] {
+export function recheckDays(rule: Partial<RecheckRule>): readonly number[] {
   return [rule.firstRecheckDays, rule.secondRecheckDays, rule.thirdRecheckDays].filter((days) => days !== undefined);
 }
 

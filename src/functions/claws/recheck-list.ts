@@ -109,6 +109,7 @@ export const recheckList = defineFunction({
   limits: [
     "Of each kind of work a finding shows the last that has fallen due and those to come: a later recheck stands in for a missed one.",
     "A bandage or topical treatment is dropped once a later recheck is due, pain relief after its last day; a block stays until the finding is closed.",
+    "A length stated beside its word, as in pain relief 2 d or bandage 48 h, takes the place of the rule's.",
     "A look since treatment does what was due up to its day; a day set for the next look takes the place of the rule's rechecks.",
     "Last rows without a day count the findings that have no rule, no next look, no day of treatment or no cow.",
   ],

@@ -1,6 +1,7 @@
 import { aftercareJobs } from "../../core/claws/aftercare";
 import { type RecheckRule, ruleFor, defaultRecheckRules, phlegmonPractice } from "../../core/claws/recheck-rules";
 import { bandagePractice, blockPractice, painReliefPractice, topicalPractice } from "../../core/claws/standard-care";
+import { statedLengths } from "../../core/claws/stated-lengths";
 import { treatmentOf } from "../../core/claws/treatment-words";
 import { klawitter2019 } from "../../core/reference/klawitter-2019";
 import { thomas2015 } from "../../core/reference/thomas-2015";
@@ -21,7 +22,7 @@ function planRows(
   rules: readonly RecheckRule[] | undefined,
 ): readonly (readonly CellValue[])[] {
   const rule = lesion === SOUND ? undefined : ruleFor(rules ?? defaultRecheckRules, lesion);
-  const jobs = aftercareJobs(rule, treatmentOf(words ?? ""));
+  const jobs = aftercareJobs({ ...rule, ...statedLengths(words ?? "") }, treatmentOf(words ?? ""));
   if (jobs.length === 0) recheckRuleOf(lesion, rules);
   const rows = jobs.map(({ afterDays, what }): readonly CellValue[] => [addDays(treatedOn, afterDays), what]);
   const hint =
@@ -58,6 +59,7 @@ export const recheckPlan = defineFunction({
   limits: [
     "Words other than block, pain relief, bandage (wrap) and topical (spray, paste, powder) ask for nothing.",
     "A block gets 14 and 28 days, pain relief 3 days and a bandage 24 hours where the rules say nothing.",
+    "A length stated beside its word, as in pain relief 2 d or bandage 48 h, takes the place of the rule's.",
   ],
   cautions: [AS_PRESCRIBED, VETERINARIAN],
   examples: [
