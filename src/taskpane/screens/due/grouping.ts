@@ -82,7 +82,8 @@ export function grouped(lines: readonly DueLine[], day: DaySerial, by: GroupBy, 
   });
 }
 
-function groupBy<T>(items: readonly T[], nameOf: (item: T) => string): Map<string, T[]> {
+/** Items under the name of each, in the order in which the names are met. */
+export function groupBy<T>(items: readonly T[], nameOf: (item: T) => string): Map<string, T[]> {
   const groups = new Map<string, T[]>();
   for (const item of items) {
     const name = nameOf(item);

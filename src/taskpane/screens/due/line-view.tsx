@@ -24,14 +24,12 @@ export function LineView(props: LineProps) {
   const head = <LineHead line={line} state={state} />;
   if (finding === undefined)
     return (
-      <li class="due-line">
-        <div class="due-head" data-line>
-          {head}
-        </div>
+      <li class="due-line" data-place>
+        <div class="due-head">{head}</div>
       </li>
     );
   return (
-    <li class={isOpen ? "due-line opened" : "due-line"} onKeyDown={(event) => onKey(event, props, isOpen)}>
+    <li class={isOpen ? "due-line opened" : "due-line"} data-place onKeyDown={(event) => onKey(event, props, isOpen)}>
       <button
         type="button"
         class="due-head"
@@ -54,10 +52,12 @@ function LineHead({ line, state }: { readonly line: DueLine; readonly state: Due
       <span class="due-cow">{cow === "" ? "Herd" : cow}</span>
       <span class="due-when">{recheckStatus(due, false, state.day)}</span>
       <span class="due-what">
-        {what}
-        {foot !== "" && <span class="due-foot"> {foot}</span>}
+        <span>
+          {what}
+          {foot !== "" && <span class="due-foot"> {foot}</span>}
+        </span>
+        {cow !== "" && <span class="due-place">{placeName(line)}</span>}
       </span>
-      <span class="due-place">{cow === "" ? "" : placeName(line)}</span>
       {remarks.length > 0 && <span class="due-remarks">{remarks.join("; ")}</span>}
     </>
   );
@@ -66,7 +66,7 @@ function LineHead({ line, state }: { readonly line: DueLine; readonly state: Due
 function HandledLine({ line, state, dispatch }: LineProps) {
   const save = handledBy(state, line.key)!;
   return (
-    <li class="due-line handled">
+    <li class="due-line handled" data-place>
       <div class="due-head">
         <span class="due-cow">{line.cow}</span>
         <TakeBack save={save} state={state} dispatch={dispatch} />
@@ -74,6 +74,12 @@ function HandledLine({ line, state, dispatch }: LineProps) {
           <span aria-hidden="true">✓ </span>
           {save.told}
         </span>
+        {save.caution !== undefined && (
+          <span class="due-caution">
+            <span aria-hidden="true">! </span>
+            {save.caution}
+          </span>
+        )}
       </div>
     </li>
   );

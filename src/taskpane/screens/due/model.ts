@@ -41,6 +41,8 @@ export function nextState(state: DueState, event: DueEvent): DueState {
       return { ...state, open: state.open === event.key ? undefined : event.key, nextLookOn: undefined };
     case "next look chosen":
       return { ...state, nextLookOn: event.day };
+    case "notice read":
+      return { ...state, notice: undefined };
     case "print pressed":
       return { ...state, printing: true };
     case "printed":

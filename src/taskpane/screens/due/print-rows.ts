@@ -1,12 +1,12 @@
 import { cowKey } from "../../../herd/cow-rows";
-import { placeName } from "./grouping";
+import { groupBy, placeName } from "./grouping";
 import type { DueLine } from "./line";
 
 /** All that is due for one cow. */
 export interface CowRow {
   readonly cow: string;
-  /** The longest overdue first. */
-  readonly lines: readonly DueLine[];
+  /** Lines of one finding together; what concerns no finding stands together too. The longest overdue first. */
+  readonly feet: readonly (readonly DueLine[])[];
 }
 
 export interface PlaceRows {
@@ -14,17 +14,14 @@ export interface PlaceRows {
   readonly rows: readonly CowRow[];
 }
 
-/** The list as it is walked through: place by place, one row a cow, the longest overdue cow first. */
+/** The list as it is walked through: place by place, a row a cow, the longest overdue cow first. */
 export function rowsByPlace(lines: readonly DueLine[], places: readonly string[]): readonly PlaceRows[] {
-  const cows = new Map<string, DueLine[]>();
-  for (const line of lines) {
-    const key = cowKey(line.cow);
-    const own = cows.get(key);
-    if (own === undefined) cows.set(key, [line]);
-    else own.push(line);
-  }
-  const rows = [...cows.values()].map((own) => ({ cow: own[0]!.cow, lines: own }));
+  const cows = [...groupBy(lines, ({ cow }) => cowKey(cow)).values()].map((own) => ({
+    cow: own[0]!.cow,
+    place: placeName(own[0]!),
+    feet: [...groupBy(own, ({ finding }) => finding?.key ?? "").values()],
+  }));
   return places
-    .map((place) => ({ place, rows: rows.filter(({ lines: [first] }) => placeName(first!) === place) }))
-    .filter(({ rows: own }) => own.length > 0);
+    .map((place) => ({ place, rows: cows.filter((row) => row.place === place) }))
+    .filter(({ rows }) => rows.length > 0);
 }

@@ -1,3 +1,5 @@
+import { Fragment } from "preact";
+import { outcomes } from "../../../core/claws/next-look";
 import { recheckStatus } from "../../../core/claws/recheck-status";
 import { isoDate } from "../../../core/shared/days";
 import { AS_PRESCRIBED, TRAINED_TRIMMER, VETERINARIAN } from "../../../functions/cautions";
@@ -7,24 +9,25 @@ import { openLines, summary } from "./model";
 import { type CowRow, rowsByPlace } from "./print-rows";
 import type { DueState } from "./state";
 
-const TICKS = ["healed", "better", "same", "worse", "gone"] as const;
-
-/** The list on paper, for the parlour wall: one row a cow, with boxes to tick. */
+/** The list on paper, for the parlour wall: a row a cow and foot, with boxes to tick. */
 export function PrintSheet({ state }: { readonly state: DueState }) {
   const lines = openLines(state);
   return (
     <section class="due-print" aria-label="Print sheet">
       <table>
-        <caption>
-          Due on {isoDate(state.day)}: {summary(state)}
-        </caption>
         <thead>
           <tr>
+            <th colSpan={COLUMNS} class="title">
+              Due on {isoDate(state.day)} <span>{summary(state)}</span>
+            </th>
+          </tr>
+          <tr>
             <th scope="col">Cow</th>
+            <th scope="col">Foot</th>
             <th scope="col">To do</th>
-            {TICKS.map((tick) => (
-              <th key={tick} scope="col" class="tick">
-                {tick}
+            {outcomes.map((outcome) => (
+              <th key={outcome} scope="col" class="tick">
+                {outcome}
               </th>
             ))}
             <th scope="col" class="notes">
@@ -33,16 +36,18 @@ export function PrintSheet({ state }: { readonly state: DueState }) {
           </tr>
         </thead>
         {rowsByPlace(lines, placesOf(lines)).map(({ place, rows }) => (
-          <tbody key={place}>
-            <tr>
-              <th scope="rowgroup" colSpan={TICKS.length + 3} class="place">
-                {place} ({rows.length})
-              </th>
-            </tr>
+          <Fragment key={place}>
+            <tbody>
+              <tr>
+                <th scope="rowgroup" colSpan={COLUMNS} class="place">
+                  {place} ({rows.length})
+                </th>
+              </tr>
+            </tbody>
             {rows.map((row) => (
-              <PrintRow key={row.cow} row={row} state={state} />
+              <CowRows key={row.cow} row={row} state={state} />
             ))}
-          </tbody>
+          </Fragment>
         ))}
       </table>
       <ul>
@@ -54,30 +59,39 @@ export function PrintSheet({ state }: { readonly state: DueState }) {
   );
 }
 
-function PrintRow({ row: { cow, lines }, state }: { readonly row: CowRow; readonly state: DueState }) {
-  const hasFinding = lines.some(({ finding }) => finding !== undefined);
+/** Cow, foot, what to do and notes beside the outcomes. */
+const COLUMNS = outcomes.length + 4;
+
+function CowRows({ row: { cow, feet }, state }: { readonly row: CowRow; readonly state: DueState }) {
   return (
-    <tr>
-      <th scope="row" class="cow">
-        {cow === "" ? "–" : cow}
-      </th>
-      <td>
-        {lines.map((line) => (
-          <span key={line.key} class="job">
-            <span class="box" /> {job(line)} <em>{recheckStatus(line.due, false, state.day)}</em>
-          </span>
-        ))}
-      </td>
-      {TICKS.map((tick) => (
-        <td key={tick} class="tick">
-          {hasFinding && <span class="box" />}
-        </td>
+    <tbody>
+      {feet.map((lines, index) => (
+        <tr key={index}>
+          {index === 0 && (
+            <th scope="row" rowSpan={feet.length} class="cow">
+              {cow === "" ? "–" : cow}
+            </th>
+          )}
+          <td class="foot">{footName(lines[0]!)}</td>
+          <td>
+            {lines.map((line) => (
+              <span key={line.key} class="job">
+                <span class="box" /> {line.what} <em>{recheckStatus(line.due, false, state.day)}</em>
+              </span>
+            ))}
+          </td>
+          {outcomes.map((outcome) => (
+            <td key={outcome} class="tick">
+              {lines[0]!.finding !== undefined && <span class="box" />}
+            </td>
+          ))}
+          <td class="notes" />
+        </tr>
       ))}
-      <td class="notes" />
-    </tr>
+    </tbody>
   );
 }
 
-function job({ what, finding }: DueLine): string {
-  return [finding?.foot, finding?.claw, finding?.lesion, what].filter(Boolean).join(" ");
+function footName({ finding }: DueLine): string {
+  return [finding?.foot, finding?.claw, finding?.lesion].filter(Boolean).join(" ");
 }

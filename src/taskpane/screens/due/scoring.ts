@@ -33,11 +33,14 @@ export function scoringLines(
     lines.push({
       key: `lame ${cow} ${last} ${index}`,
       work: "lame",
-      what: severe ? "severely lame: treat today" : "lame: lift the foot and treat",
+      what: severe ? "severely lame: treat today" : "lame: lift and treat",
       due: last,
       cow,
       place: cows.place(cow),
-      remarks: [`scored ${score} on ${isoDate(last)}`, ...(severe ? ["bears no weight: call the veterinarian"] : [])],
+      remarks: [
+        `scored ${score} on ${isoDate(last)}`,
+        ...(severe ? ["if she bears no weight, call the veterinarian today"] : []),
+      ],
     });
   });
   const next = last + SCORE_EVERY_DAYS;

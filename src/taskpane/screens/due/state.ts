@@ -88,6 +88,7 @@ export type DueEvent =
   | { readonly type: "write pressed" }
   | { readonly type: "list written"; readonly sheet: string }
   | { readonly type: "list refused"; readonly kind: TableErrorKind; readonly message: string }
+  | { readonly type: "notice read" }
   | { readonly type: "print pressed" }
   | { readonly type: "printed" };
 

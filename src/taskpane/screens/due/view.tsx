@@ -4,10 +4,11 @@ import { isoDate } from "../../../core/shared/days";
 import { counted } from "../../format";
 import { Note, TextList } from "../../parts/blocks";
 import { type Bucket, type BucketGroups, filtered, grouped } from "./grouping";
+import { useFocusInList } from "./keep-focus";
 import { LineView } from "./line-view";
 import { TakeBack } from "./take-back";
 import { isBusy, linesOf, listingIn, summary } from "./model";
-import type { DueEvent, DueState } from "./state";
+import type { DueEvent, DueState, Notice } from "./state";
 import { Tools } from "./tools-view";
 
 export interface DueViewProps {
@@ -19,28 +20,14 @@ export interface DueViewProps {
 /** What is due, line by line. */
 export function DueView(props: DueViewProps) {
   const { state, dispatch } = props;
-  const { reading, notice, pending } = state;
+  const { reading, notice } = state;
+  const onFocusIn = useFocusInList(state.handled);
   return (
-    <div class="due">
+    <div class="due" onFocusIn={onFocusIn}>
       <h1>What is due</h1>
       <p class="readers-only" role="status">
         {notice?.text ?? summary(state)}
       </p>
-      {notice !== undefined && (
-        <Note kind={NOTE_KINDS[notice.kind]} title={NOTE_TITLES[notice.kind]}>
-          <p>{notice.text}</p>
-          {pending?.brokenOff === true && (
-            <p class="due-buttons">
-              <button type="button" onClick={() => dispatch({ type: "save tried again" })}>
-                Save again
-              </button>
-              <button type="button" onClick={() => dispatch({ type: "save given up" })}>
-                Leave it as it is
-              </button>
-            </p>
-          )}
-        </Note>
-      )}
       {reading.kind === "failed" && (
         <Note kind="error" title="The workbook could not be read">
           <p>{reading.message}</p>
@@ -53,12 +40,40 @@ export function DueView(props: DueViewProps) {
       )}
       {reading.kind === "reading" && <Progress text="Reading the findings …" />}
       {reading.kind === "read" && <List {...props} />}
+      {notice !== undefined && <NoticeBar notice={notice} {...props} />}
     </div>
   );
 }
 
 const NOTE_KINDS = { done: "remark", error: "error", caution: "caution" } as const;
 const NOTE_TITLES = { done: "Done", error: "Not done", caution: "Saved. Take care" } as const;
+
+/** Stays in view at the lower edge, wherever in a long list the user is. */
+function NoticeBar({ notice, state, dispatch }: DueViewProps & { readonly notice: Notice }) {
+  return (
+    <div class="due-notice">
+      <Note kind={NOTE_KINDS[notice.kind]} title={NOTE_TITLES[notice.kind]}>
+        <p>{notice.text}</p>
+        <p class="due-buttons">
+          {state.pending?.brokenOff === true ? (
+            <>
+              <button type="button" onClick={() => dispatch({ type: "save tried again" })}>
+                Save again
+              </button>
+              <button type="button" onClick={() => dispatch({ type: "save given up" })}>
+                Leave it as it is
+              </button>
+            </>
+          ) : (
+            <button type="button" onClick={() => dispatch({ type: "notice read" })}>
+              Close
+            </button>
+          )}
+        </p>
+      </Note>
+    </div>
+  );
+}
 
 function List(props: DueViewProps) {
   const { state, dispatch } = props;

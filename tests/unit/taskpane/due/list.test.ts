@@ -46,7 +46,7 @@ describe("the list", () => {
     const { driver } = await opened();
     const lame = driver.lines.filter(({ work }) => work === "lame");
     expect(lame.map(shown)).toEqual([["104", "severely lame: treat today", -9]]);
-    expect(lame[0]!.remarks).toContain("bears no weight: call the veterinarian");
+    expect(lame[0]!.remarks).toContain("if she bears no weight, call the veterinarian today");
   });
 
   test("has the next scoring two weeks after the last", async () => {
@@ -135,9 +135,14 @@ describe("on paper and in the workbook", () => {
   test("one row a cow, place by place, the longest overdue first", async () => {
     const { driver } = await opened();
     const places = rowsByPlace(driver.lines, placesOf(driver.lines));
-    expect(places.map(({ place, rows }) => [place, rows.map(({ cow, lines }) => `${cow}: ${lines.length}`)])).toEqual([
+    expect(
+      places.map(({ place, rows }) => [
+        place,
+        rows.map(({ cow, feet }) => `${cow}: ${feet.map((lines) => lines.length).join("+")}`),
+      ]),
+    ).toEqual([
       ["fresh", ["102: 4", "105: 1"]],
-      ["high", ["101: 7", "103: 1"]],
+      ["high", ["101: 3+4", "103: 1"]],
       ["low", ["106: 1"]],
       ["not known", ["104: 1"]],
       ["whole herd", [": 1"]],
