@@ -2,6 +2,7 @@ import { disorderOf } from "../../../core/claws/disorder-key";
 import { isOnScale } from "../../../core/claws/mobility";
 import { isoDate } from "../../../core/shared/days";
 import { type CowFacts, cowFacts, lesionOf } from "../../../herd/cow-facts";
+import { counted } from "../../format";
 import type { Cow } from "../../../herd/cow-list";
 import { ask, type Problem, stop, tell } from "./problems";
 import { isBlankFinding, type RecordState } from "./state";
@@ -33,6 +34,8 @@ function checkDate({ visit, today }: RecordState, cow: Cow | undefined): Problem
   if (date > today) return [stop("date", `Date must be no later than today, ${isoDate(today)}; got ${isoDate(date)}.`)];
   if (cow?.born !== undefined && cow.born !== null && date < cow.born)
     return [stop("date", `Cow ${cow.name} was born on ${isoDate(cow.born)}, after ${isoDate(date)}.`)];
+  if (date < today && today - date <= LONG_AGO_DAYS)
+    return [tell("date", `Entering for ${counted(today - date, "day")} ago, not for today.`)];
   if (today - date > LONG_AGO_DAYS)
     return [ask("date", `long-ago:${date}`, `${isoDate(date)} is ${today - date} days ago. Is the date right?`)];
   return [];

@@ -53,7 +53,9 @@ function Toes(props: PartProps) {
       <p class="quiet">
         Before trimming, from {visit.landmark === "hard horn" ? "where the horn turns hard" : "the skin-horn line"}.
       </p>
-      <Advice {...props} />
+      <div aria-live="polite">
+        <Advice {...props} />
+      </div>
     </>
   );
 }

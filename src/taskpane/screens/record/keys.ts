@@ -54,7 +54,7 @@ function footKeys(state: RecordState, key: string): RecordState | undefined {
 
 /** Chooses a cow by name. Her findings of before stay: they were typed about the animal in the chute. */
 export function takeCow(state: RecordState, name: string): RecordState {
-  const taken = { ...state, entry: { ...state.entry, cowText: name, cow: name } };
+  const taken = { ...state, entry: { ...state.entry, cowText: name, cow: name }, announced: `Cow ${name}` };
   return goTo(taken, fieldAfter(taken, "cow"));
 }
 
@@ -68,7 +68,8 @@ function cowKeys(state: RecordState, key: string): RecordState | undefined {
   const typed = state.entry.cowText.trim();
   if (typed === "" || state.herd === undefined) return undefined;
   // A number that nobody has: the question stands beside the field, and the keyboard stays there.
-  return { ...state, entry: { ...state.entry, cow: typed }, left: [...state.left, "cow"] };
+  const announced = `The table Cows has no ${typed}`;
+  return { ...state, entry: { ...state.entry, cow: typed }, left: [...state.left, "cow"], announced };
 }
 
 function lesionKeys(state: RecordState, key: string): RecordState | undefined {
@@ -77,7 +78,9 @@ function lesionKeys(state: RecordState, key: string): RecordState | undefined {
   const disorder = disorderToTake(state);
   if (disorder !== undefined) return choose(state, "lesion", disorder.code);
   const { lesion } = currentFinding(state.entry);
-  return disorderOf(lesion) === undefined ? { ...state, left: [...state.left, "lesion"] } : undefined;
+  return disorderOf(lesion) === undefined
+    ? { ...state, left: [...state.left, "lesion"], announced: "No such disorder" }
+    : undefined;
 }
 
 function stepped(state: RecordState, key: string, count: number): RecordState {
