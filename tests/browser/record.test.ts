@@ -146,6 +146,39 @@ test(
   SLOW,
 );
 
+test(
+  "an afternoon of 30 cows, each save shown within 300 ms",
+  async () => {
+    const { page, errors } = await pages.open("?cows=40&findings=400");
+    const before = (await rows(page, "Findings")).length;
+    await cowField(page).focus();
+    const taken: number[] = [];
+    for (let cow = 0; cow < 30; cow++) {
+      const entry = ["0n", "2lho4⏎su⏎2", "1rhb0⏎dd⏎21"][cow % 3]!;
+      await press(page, `${1000 + cow}⏎${entry}`);
+      if (cow % 3 !== 0) await page.keyboard.press("s");
+      taken.push(
+        await page.evaluate(
+          async (name) => {
+            const start = performance.now();
+            while (!document.body.textContent.includes(`Saved. Cow ${name},`)) await new Promise(requestAnimationFrame);
+            return performance.now() - start;
+          },
+          String(1000 + cow),
+        ),
+      );
+    }
+    const found = (await rows(page, "Findings")).slice(before);
+    expect(found.map(({ Cow, Lesion }) => `${Cow} ${Lesion}`)).toEqual(
+      Array.from({ length: 30 }, (_, cow) => `${1000 + cow} ${["none", "SU", "DD"][cow % 3]}`),
+    );
+    expect(await rows(page, "Scores")).toHaveLength(30);
+    expect(Math.max(...taken)).toBeLessThan(300);
+    expect(errors).toEqual([]);
+  },
+  SLOW,
+);
+
 const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 
 test.each([

@@ -67,8 +67,13 @@ export async function recomputed(page: Page): Promise<void> {
   await page.evaluate(() => window.trialSession!.grid!.computed());
 }
 
+/** A place on the page that is always over the cells of the grid. */
+const AMONG_CELLS = { x: 300, y: 300 };
+
 /** Selects a cell and gives the grid the keyboard. */
 export async function select(page: Page, sheet: string, address: string): Promise<void> {
+  const isInPane = await page.evaluate(() => document.activeElement instanceof HTMLIFrameElement);
+  if (isInPane) await page.mouse.click(AMONG_CELLS.x, AMONG_CELLS.y);
   await page.evaluate(
     ([sheetName, cell]) => {
       const workbook = window.trialSession!.grid!.api.getActiveWorkbook()!;
