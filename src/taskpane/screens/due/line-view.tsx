@@ -1,6 +1,7 @@
 import type { JSX } from "preact";
 import { type Outcome, outcomes } from "../../../core/claws/next-look";
 import { recheckStatus } from "../../../core/claws/recheck-status";
+import { VETERINARIAN } from "../../../functions/cautions";
 import { isoDate } from "../../../core/shared/days";
 import { placeName } from "./grouping";
 import type { DueLine } from "./line";
@@ -77,7 +78,7 @@ function HandledLine({ line, state, dispatch }: LineProps) {
         {save.caution !== undefined && (
           <span class="due-caution">
             <span aria-hidden="true">! </span>
-            {save.caution}
+            {save.caution} {VETERINARIAN}
           </span>
         )}
       </div>

@@ -1,7 +1,6 @@
 import { nextLook, type OpenOutcome, type Outcome } from "../../../core/claws/next-look";
 import { ruleFor } from "../../../core/claws/recheck-rules";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
-import { VETERINARIAN } from "../../../functions/cautions";
 import { columnOf, cowKey } from "../../../herd/cow-rows";
 import { type Change, rowAsRead, type Save, type TableContent } from "../../../workbook/table-port";
 import { counted } from "../../format";
@@ -144,9 +143,9 @@ function nameOf({ cow, finding: { foot, lesion } }: FindingLine): string {
 
 /** Phlegmon that has not answered goes to the veterinarian (common practice); so does whatever gets worse. */
 function callFor(outcome: OpenOutcome, lesion: string): string | undefined {
-  if (outcome === "worse") return `Worse after treatment: call the veterinarian. ${VETERINARIAN}`;
+  if (outcome === "worse") return "Worse after treatment: call the veterinarian.";
   if (outcome === "same" && lesion === "IP")
-    return `Interdigital phlegmon that has not answered: call the veterinarian. ${VETERINARIAN}`;
-  if (lesion === "TN") return `Toe necrosis is for the veterinarian. ${VETERINARIAN}`;
+    return "Interdigital phlegmon that has not answered: call the veterinarian.";
+  if (lesion === "TN") return "Toe necrosis is for the veterinarian.";
   return undefined;
 }

@@ -14,6 +14,11 @@ export function PrintSheet({ state }: { readonly state: DueState }) {
   const lines = openLines(state);
   return (
     <section class="due-print" aria-label="Print sheet">
+      <ul>
+        {[VETERINARIAN, AS_PRESCRIBED, TRAINED_TRIMMER].map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
       <table>
         <thead>
           <tr>
@@ -50,11 +55,6 @@ export function PrintSheet({ state }: { readonly state: DueState }) {
           </Fragment>
         ))}
       </table>
-      <ul>
-        {[VETERINARIAN, AS_PRESCRIBED, TRAINED_TRIMMER].map((caution) => (
-          <li key={caution}>{caution}</li>
-        ))}
-      </ul>
     </section>
   );
 }
