@@ -129,7 +129,7 @@ function CallView({ call }: { readonly call: CallContent }) {
       <Section title="Inputs">
         <dl class="inputs">
           {call.inputs.map((input) => (
-            <InputView key={input.name} input={input} />
+            <InputView key={input.name} input={input} outcome={call.outcome} />
           ))}
         </dl>
       </Section>
@@ -204,7 +204,8 @@ function OutcomeView({ outcome }: { readonly outcome: Outcome }) {
   }
 }
 
-function InputView({ input }: { readonly input: Input }) {
+function InputView({ input, outcome }: { readonly input: Input; readonly outcome: Outcome }) {
+  const isToldAbove = outcome.kind === "refused" && outcome.message === input.fault;
   return (
     <div class={input.fault === undefined ? "input" : "input faulty"}>
       <dt>
@@ -216,7 +217,7 @@ function InputView({ input }: { readonly input: Input }) {
         <span class="quiet">{input.description}</span>
         {input.fault !== undefined && (
           <span class="fault">
-            <strong>To mend:</strong> {input.fault}
+            <strong>To mend:</strong> {isToldAbove ? "see above" : input.fault}
           </span>
         )}
       </dd>
