@@ -58,6 +58,7 @@ test(
     expect(await rows(page, "Findings")).toMatchObject([{ Cow: 12, Lesion: "none" }]);
     await page.getByRole("button", { name: "Take back: Cow 12, nothing found" }).click();
     await page.getByRole("heading", { name: "Last saves" }).waitFor({ state: "detached" });
+    expect(await page.getByRole("heading", { name: "Saved." }).count()).toBe(0);
     expect(await rows(page, "Findings")).toEqual([]);
     expect(await rows(page, "Scores")).toEqual([]);
   },

@@ -277,8 +277,8 @@ function saveFailed(state: RecordState, event: Extract<RecordEvent, { type: "sav
   const { message } = event;
   const { planned } = phase;
   return event.uncertain
-    ? { ...state, phase: { kind: "uncertain", planned, message }, announced: message }
-    : { ...state, phase: { kind: "typing" }, error: message, announced: message };
+    ? { ...goTo(state, "actions"), phase: { kind: "uncertain", planned, message }, announced: message }
+    : { ...goTo(state, "actions"), phase: { kind: "typing" }, error: message, announced: message };
 }
 
 function tookBack(state: RecordState, id: string): RecordState {

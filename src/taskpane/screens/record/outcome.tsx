@@ -30,7 +30,7 @@ export function Actions({ state, send, newId }: PartProps & { newId(): string })
         {label} <kbd aria-hidden="true">S</kbd>
       </button>
       <button type="button" disabled={busy} onClick={() => send({ type: "another finding" })}>
-        Another finding <kbd aria-hidden="true">A</kbd>
+        Add finding <kbd aria-hidden="true">A</kbd>
       </button>
       <button
         type="button"
@@ -74,43 +74,51 @@ export function Trouble({ state }: PartProps) {
   );
 }
 
+/** What was written last. */
+export function Saved({ state, send }: PartProps) {
+  const { saved, takingBack } = state;
+  if (saved === undefined) return null;
+  return (
+    <Note kind="remark" title={`Saved. ${saved.title}`}>
+      <ul>
+        {saved.written.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+      <p class="actions">
+        <button type="button" disabled={takingBack !== ""} onClick={() => send({ type: "take back", id: saved.id })}>
+          Take it back
+        </button>
+      </p>
+    </Note>
+  );
+}
+
 /** As many as the user can tell apart. */
 const MOST_PAST = 5;
 
-/** What was written last, and the saves that can be taken back. */
+/** The saves that can be taken back. */
 export function LastSaves({ state, send }: PartProps) {
-  const { saved, past, takingBack } = state;
+  const { past, takingBack } = state;
+  if (past.length === 0) return null;
   return (
-    <>
-      {saved !== undefined && (
-        <Note kind="remark" title={`Saved. ${saved.title}`}>
-          <ul>
-            {saved.written.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </Note>
-      )}
-      {past.length > 0 && (
-        <Section title="Last saves">
-          <ul class="found">
-            {past.slice(0, MOST_PAST).map(({ id, title }) => (
-              <li key={id}>
-                <span>{title}</span>
-                <button
-                  type="button"
-                  disabled={takingBack !== ""}
-                  onClick={() => send({ type: "take back", id })}
-                  aria-label={`Take back: ${title}`}
-                >
-                  {takingBack === id ? "Taking back ..." : "Take back"}
-                </button>
-              </li>
-            ))}
-          </ul>
-        </Section>
-      )}
-    </>
+    <Section title="Last saves">
+      <ul class="found">
+        {past.slice(0, MOST_PAST).map(({ id, title }) => (
+          <li key={id}>
+            <span>{title}</span>
+            <button
+              type="button"
+              disabled={takingBack !== ""}
+              onClick={() => send({ type: "take back", id })}
+              aria-label={`Take back: ${title}`}
+            >
+              {takingBack === id ? "Taking back ..." : "Take back"}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </Section>
   );
 }
 

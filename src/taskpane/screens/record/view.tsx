@@ -5,7 +5,7 @@ import { contentOf } from "./content";
 import { CowPart, Notices, ScorePart } from "./cow";
 import type { RecordEvent } from "./events";
 import { FindingList, FootPart, LesionPart, ZonePart } from "./finding";
-import { Actions, Cleared, LastSaves, Offer, Trouble } from "./outcome";
+import { Actions, Cleared, LastSaves, Offer, Saved, Trouble } from "./outcome";
 import type { RecordState } from "./state";
 import { TreatmentPart } from "./treatment";
 import { VisitHeader } from "./visit";
@@ -42,6 +42,7 @@ export function RecordScreen({ state, send, newId }: RecordProps) {
           <p>The workbook has no table {herd.missing.join(", ")}. What belongs there cannot be saved.</p>
         </Note>
       )}
+      <Saved {...props} />
       <VisitHeader {...props} />
       <CowPart {...props} />
       <ScorePart {...props} />
@@ -59,8 +60,10 @@ export function RecordScreen({ state, send, newId }: RecordProps) {
       </fieldset>
       <FindingList {...props} />
       <Notices notices={props.content.now} />
-      <Trouble {...props} />
-      <Actions {...props} newId={newId} />
+      <div class="at-hand">
+        <Trouble {...props} />
+        <Actions {...props} newId={newId} />
+      </div>
       <Cleared {...props} />
       <LastSaves {...props} />
     </div>
