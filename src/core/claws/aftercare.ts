@@ -12,6 +12,8 @@ export interface AftercareJob {
   readonly afterDays: number;
 }
 
+/** The work that ends a block. */
+export const BLOCK_OFF = "take the block off";
 const VISITS = ["first", "second", "third"] as const;
 const HOURS_PER_DAY = 24;
 
@@ -47,7 +49,7 @@ export function bandageDays(hours: number): number {
 function blockJobs(rule: Partial<RecheckRule> | undefined): AftercareJob[] {
   const off = rule?.blockOffDays ?? Math.max(standardCare.blockOffDays, rule?.blockCheckDays ?? 0);
   const check = rule?.blockCheckDays ?? Math.min(standardCare.blockCheckDays, off);
-  const takeOff: AftercareJob = { kind: "block", what: "take the block off", afterDays: off };
+  const takeOff: AftercareJob = { kind: "block", what: BLOCK_OFF, afterDays: off };
   return check < off ? [{ kind: "block", what: "look at the block", afterDays: check }, takeOff] : [takeOff];
 }
 

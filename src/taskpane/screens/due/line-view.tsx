@@ -1,12 +1,11 @@
 import type { JSX } from "preact";
 import { type Outcome, outcomes } from "../../../core/claws/next-look";
 import { recheckStatus } from "../../../core/claws/recheck-status";
-import { VETERINARIAN } from "../../../functions/cautions";
 import { isoDate } from "../../../core/shared/days";
 import { placeName } from "./grouping";
-import type { DueLine } from "./line";
+import type { DueLine, FindingLine } from "./line";
 import { handledBy, isBusy, listingIn } from "./model";
-import { type FindingLine, proposedLook } from "./outcomes";
+import { proposedLook } from "./outcomes";
 import { DayField } from "./day-field";
 import type { DueState } from "./state";
 import { TakeBack } from "./take-back";
@@ -78,7 +77,7 @@ function HandledLine({ line, state, dispatch }: LineProps) {
         {save.caution !== undefined && (
           <span class="due-caution">
             <span aria-hidden="true">! </span>
-            {save.caution} {VETERINARIAN}
+            {save.caution.full}
           </span>
         )}
       </div>

@@ -24,6 +24,8 @@ export interface DueLine {
   readonly work: Work;
   readonly what: string;
   readonly due: DaySerial;
+  /** The block comes off. */
+  readonly ends?: boolean;
   /** "" where the line is for the whole herd. */
   readonly cow: string;
   /** Where she stands: her group; "" where it is not known. */
@@ -33,6 +35,9 @@ export interface DueLine {
   /** More to know about the cow. */
   readonly remarks: readonly string[];
 }
+
+/** A line with a finding behind it, for which an outcome can be written. */
+export type FindingLine = DueLine & { readonly finding: LineFinding };
 
 export interface LineFinding {
   /** The same for all lines of one finding. */

@@ -1,3 +1,4 @@
+import { BLOCK_OFF } from "../../../core/claws/aftercare";
 import { disorderOf } from "../../../core/claws/disorder-key";
 import { dueList, type DueRow } from "../../../core/claws/due-list";
 import { type RecheckRule, ruleFor } from "../../../core/claws/recheck-rules";
@@ -97,6 +98,7 @@ function findingLines(
       key: `${what} ${due} ${finding.key}`,
       work: kind,
       what,
+      ends: kind === "block" && what === BLOCK_OFF,
       due,
       cow,
       place: cows.place(cow),

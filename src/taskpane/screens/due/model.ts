@@ -3,10 +3,10 @@ import { cowKey } from "../../../herd/cow-rows";
 import { counted } from "../../format";
 import type { DueBook } from "./book";
 import { bucketOf, filtered } from "./grouping";
-import type { DueLine } from "./line";
+import type { DueLine, FindingLine } from "./line";
 import { type Listing, listingOf } from "./listing";
 import { isRefused } from "./outcome-row";
-import { type FindingLine, outcomeSave, type OutcomeSave } from "./outcomes";
+import { outcomeSave, type OutcomeSave } from "./outcomes";
 import { type DueEvent, type DueState, LINES_AT_ONCE } from "./state";
 
 /** The next state of the screen. What comes too late, twice or for a line that is gone changes nothing. */
@@ -177,7 +177,7 @@ function settled(state: DueState, { save, told, caution, lines }: NonNullable<Du
     nextLookOn: undefined,
     handled: [...state.handled, { id: save.id, told, caution, lines }],
     wanted: state.wanted + 1,
-    notice: { kind: caution === undefined ? "done" : "caution", text: [told, caution ?? ""].join(" ").trim() },
+    notice: { kind: caution === undefined ? "done" : "caution", text: [told, caution?.short ?? ""].join(" ").trim() },
   };
 }
 

@@ -5,8 +5,9 @@ import { columnOf, cowKey } from "../../../herd/cow-rows";
 import { type Change, rowAsRead, type Save, type TableContent } from "../../../workbook/table-port";
 import { counted } from "../../format";
 import type { DueBook } from "./book";
-import type { DueLine, LineFinding } from "./line";
+import type { FindingLine } from "./line";
 import type { Listing } from "./listing";
+import { type Caution, cautionOf } from "./outcome-caution";
 import { isRefused, type Refused, rowUnder } from "./outcome-row";
 
 /** An outcome as it is chosen on a line. */
@@ -23,13 +24,10 @@ export interface OutcomeSave {
   readonly save: Save;
   /** What is written, in a sentence. */
   readonly told: string;
-  /** A call for the veterinarian, where it matters. */
-  readonly caution: string | undefined;
+  readonly caution: Caution | undefined;
   /** Whether it settles the one finding, or everything that is due for the cow. */
   readonly settles: "finding" | "cow";
 }
-
-export type FindingLine = DueLine & { readonly finding: LineFinding };
 
 /** The one save that writes an outcome; the book is the one from which the list was drawn up. */
 export function outcomeSave(
@@ -48,18 +46,24 @@ export function outcomeSave(
   const { outcome } = chosen;
   if (outcome === "gone") return goneSave(id, line, chosen.seenOn, book, listing);
   return outcome === "healed"
-    ? healedSave(id, line, chosen.seenOn, content)
+    ? healedSave(id, line, chosen.seenOn, content, listing)
     : openSave(id, line, outcome, chosen, content, listing);
 }
 
-function healedSave(id: string, line: FindingLine, seenOn: DaySerial, content: TableContent): OutcomeSave | Refused {
+function healedSave(
+  id: string,
+  line: FindingLine,
+  seenOn: DaySerial,
+  content: TableContent,
+  listing: Listing,
+): OutcomeSave | Refused {
   const seen = { day: seenOn };
   const row = rowUnder(content, { closedOn: seen }, { seenAgain: seen, outcome: "healed", nextLook: null });
   if (isRefused(row)) return row;
   return {
     save: saveOf(id, line, "healed", [{ update: rowAsRead(content, line.finding.index), set: row }]),
     told: `${nameOf(line)}: healed on ${isoDate(seenOn)}, closed.`,
-    caution: undefined,
+    caution: cautionOf(line, "healed", seenOn, listing),
     settles: "finding",
   };
 }
@@ -84,7 +88,7 @@ function openSave(
   return {
     save: saveOf(id, line, outcome, [{ update: rowAsRead(content, line.finding.index), set: row }]),
     told: `${nameOf(line)}: ${outcome} on ${isoDate(seenOn)}, next look ${isoDate(next)}.`,
-    caution: callFor(outcome, line.finding.lesion),
+    caution: cautionOf(line, outcome, seenOn, listing),
     settles: "finding",
   };
 }
@@ -139,13 +143,4 @@ function saveOf(id: string, line: FindingLine, outcome: Outcome, changes: readon
 
 function nameOf({ cow, finding: { foot, lesion } }: FindingLine): string {
   return ["Cow", cow, foot, lesion].filter((part) => part !== "").join(" ");
-}
-
-/** Phlegmon that has not answered goes to the veterinarian (common practice); so does whatever gets worse. */
-function callFor(outcome: OpenOutcome, lesion: string): string | undefined {
-  if (outcome === "worse") return "Worse after treatment: call the veterinarian.";
-  if (outcome === "same" && lesion === "IP")
-    return "Interdigital phlegmon that has not answered: call the veterinarian.";
-  if (lesion === "TN") return "Toe necrosis is for the veterinarian.";
-  return undefined;
 }

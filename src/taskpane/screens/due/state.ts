@@ -5,6 +5,7 @@ import type { DueBook } from "./book";
 import { type Filter, type GroupBy, noFilter } from "./grouping";
 import type { DueLine } from "./line";
 import type { Listing } from "./listing";
+import type { Caution } from "./outcome-caution";
 import type { OutcomeSave } from "./outcomes";
 
 /** Where reading the workbook stands. */
@@ -27,7 +28,7 @@ export interface PendingSave extends OutcomeSave {
 export interface HandledSave {
   readonly id: string;
   readonly told: string;
-  readonly caution: string | undefined;
+  readonly caution: Caution | undefined;
   readonly lines: readonly DueLine[];
 }
 

@@ -21,7 +21,10 @@ describe("an outcome writes", () => {
       "Closed on": TODAY,
     });
     expect(driver.port.pastSaves()).toEqual([{ id, title: "Cow 101 LH SU healed" }]);
-    expect(driver.state.notice).toEqual({ kind: "done", text: "Cow 101 LH SU: healed on 2024-03-20, closed." });
+    expect(driver.state.notice).toEqual({
+      kind: "caution",
+      text: "Cow 101 LH SU: healed on 2024-03-20, closed. The block counts as taken off: if it is still on, take it off now.",
+    });
     expect(driver.lines.some(({ finding }) => finding?.index === 0)).toBe(false);
   });
 
@@ -96,6 +99,31 @@ describe("an outcome writes", () => {
   });
 });
 
+describe("a block", () => {
+  const BLOCK = "The block counts as taken off: if it is still on, take it off now.";
+
+  test("that a look settled is named, so that none is left on unseen", async () => {
+    const { driver } = await opened();
+    driver.press(driver.line(101, "second recheck"), "better");
+    await driver.settle();
+    expect(driver.state.notice?.text).toContain(BLOCK);
+    expect(driver.state.handled[0]!.caution).toEqual({ short: BLOCK, full: BLOCK });
+  });
+
+  test("that stays on stays listed", async () => {
+    const { driver } = await opened();
+    const line = driver.line(105);
+    driver.send({ type: "line pressed", key: line.key });
+    driver.send({ type: "next look chosen", day: TODAY + 5 });
+    driver.press(line, "better");
+    await driver.settle();
+    expect(driver.state.notice?.kind).toBe("done");
+    driver.send({ type: "days ahead chosen", daysAhead: 28 });
+    // Put on 12 days ago: off after 28 days.
+    expect(driver.line(105, "take the block off").due).toBe(TODAY + 16);
+  });
+});
+
 describe("an outcome is refused in plain words, and nothing is written,", () => {
   test("for a look before the treatment", async () => {
     const { book, driver } = await opened();
@@ -147,7 +175,7 @@ describe("an outcome is refused in plain words, and nothing is written,", () => 
     );
     driver.press(line, "healed");
     await driver.settle();
-    expect(driver.state.notice?.kind).toBe("done");
+    expect(driver.state.notice?.text).toMatch(/healed on 2024-03-20, closed/);
   });
 
   test("when someone changed the row meanwhile", async () => {
