@@ -5,7 +5,9 @@ import { registry } from "../../functions/registry";
 import { WorkbookFileError } from "../../xlsx/file-error";
 import { readWorkbook } from "../../xlsx/read";
 import { saveValues } from "../../xlsx/save";
-import { readCommandLine, type RecalcOptions, UsageError } from "./command-line";
+import { checkFile, type FileCheck } from "./check-files";
+import { details, exitCode, progressLine, summaryTable } from "./check-report";
+import { type CheckOptions, HELP, readCommandLine, type RecalcOptions, UsageError } from "./command-line";
 import { FileError, isOpenElsewhere, isSameFile, readWholeFile, writeWholeFile } from "./files";
 import { summary, valuesAsJson } from "./report";
 
@@ -15,10 +17,12 @@ export interface Terminal {
   error(line: string): void;
 }
 
-/** Runs the command. Gives the exit code: 0, or 1 where nothing came of it. */
+/** Runs the command. Gives the exit code: 0, 1 where nothing came of it, 2 where a check found something doubtful. */
 export async function runRecalc(argv: readonly string[], folder: string, terminal: Terminal): Promise<number> {
   try {
-    terminal.out(await recalc(readCommandLine(argv, folder)));
+    const options = readCommandLine(argv, folder);
+    if ("check" in options) return await checkAll(options, terminal);
+    terminal.out("help" in options ? HELP : await recalc(options));
     return 0;
   } catch (error) {
     const { message, stack } = error as Error;
@@ -26,6 +30,19 @@ export async function runRecalc(argv: readonly string[], folder: string, termina
     terminal.error(`recalc: ${isExpected ? message : `failed unexpectedly: ${stack ?? message}`}`);
     return 1;
   }
+}
+
+/** Checks the workbooks one after the other; one that cannot be read does not stop the rest. */
+async function checkAll({ check, asOf }: CheckOptions, terminal: Terminal): Promise<number> {
+  const files: FileCheck[] = [];
+  for (const path of check) {
+    const file = await checkFile(path, asOf);
+    files.push(file);
+    terminal.out(progressLine(file, files.length, check.length));
+    if (!("failure" in file)) for (const line of details(file.check)) terminal.out(line);
+  }
+  terminal.out(`\n${summaryTable(files)}`);
+  return exitCode(files);
 }
 
 async function recalc(options: RecalcOptions): Promise<string> {

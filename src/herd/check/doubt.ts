@@ -27,7 +27,7 @@ export interface Doubt {
   readonly level: DoubtLevel;
   readonly table: HerdTableName;
   readonly sheet: string;
-  /** The cell, or the cells from the first to the last: "D5", "D5:D90". */
+  /** The cell, the cells from the first to the last, or the first of several alike: "D5", "D5:D90". */
   readonly address: string;
   /** How many cells it is about. */
   readonly cells: number;

@@ -20,6 +20,8 @@ export class Report {
   readonly doubts: Doubt[] = [];
   /** Rows of which something was said, by list and key. */
   readonly #said = new Map<CheckedTable, Map<string, Set<number>>>();
+  /** Rows that one doubt about their whole column speaks for. */
+  readonly #saidTogether = new Map<CheckedTable, Map<string, Set<number>>>();
 
   constructor(private check = "") {}
 
@@ -28,17 +30,18 @@ export class Report {
     this.check = check;
   }
 
-  cell(table: CheckedTable, key: string, row: number, { level, wrong, touches, repair }: Finding): void {
+  /** A doubt about one cell, or about so many like it of which it is the first. */
+  cell(table: CheckedTable, key: string, row: number, { level, wrong, touches, repair }: Finding, cells = 1): void {
     const address = table.mapped.address(key, row);
     const from = table.cell(key, row);
-    this.#say(table, key, row);
+    say(this.#said, table, key, row);
     this.doubts.push({
       check: this.check,
       level,
       table: table.name,
       sheet: table.sheet,
       address,
-      cells: 1,
+      cells,
       holds: from,
       wrong,
       touches,
@@ -46,17 +49,14 @@ export class Report {
     });
   }
 
-  /** Whether something was said of the cell already. */
+  /** Whether something was said of the cell itself. */
   has(table: CheckedTable, key: string, row: number): boolean {
     return this.#said.get(table)?.get(key)?.has(row) ?? false;
   }
 
-  #say(table: CheckedTable, key: string, row: number): void {
-    const keys = this.#said.get(table) ?? new Map<string, Set<number>>();
-    this.#said.set(table, keys);
-    const rows = keys.get(key) ?? new Set<number>();
-    keys.set(key, rows);
-    rows.add(row);
+  /** Whether something was said of the cell or of its whole column. */
+  hasAny(table: CheckedTable, key: string, row: number): boolean {
+    return this.has(table, key, row) || (this.#saidTogether.get(table)?.get(key)?.has(row) ?? false);
   }
 
   /**
@@ -82,7 +82,7 @@ export class Report {
       const from: PlainCell = table.cell(key, row);
       return repair === undefined ? [] : [{ address: table.mapped.address(key, row), from, to: repair.to }];
     });
-    for (const row of rows) this.#say(table, key, row);
+    for (const row of rows) say(this.#saidTogether, table, key, row);
     const repair: Repair = { title: `${all.repair?.title ?? "repair"} (${repaired.length} cells)`, cells: repaired };
     this.doubts.push({
       check: this.check,
@@ -97,4 +97,12 @@ export class Report {
       ...(repaired.length === 0 ? {} : { repair }),
     });
   }
+}
+
+function say(said: Map<CheckedTable, Map<string, Set<number>>>, table: CheckedTable, key: string, row: number): void {
+  const keys = said.get(table) ?? new Map<string, Set<number>>();
+  said.set(table, keys);
+  const rows = keys.get(key) ?? new Set<number>();
+  keys.set(key, rows);
+  rows.add(row);
 }

@@ -39,13 +39,9 @@ export function likelyCode(text: string): LikelyCode | undefined {
   const compact = foldCompact(text);
   if (compact === "") return undefined;
   return (
-    proposal(exact(compact), CERTAINTY.listed, (word) => `"${word.word}" is a ${word.language} word for it`) ??
-    proposal(
-      misspelt(compact),
-      CERTAINTY.misspelt,
-      (word) => `it is nearly the ${word.language} word "${word.word}"`,
-    ) ??
-    proposal(parts(foldWords(text)), CERTAINTY.part, (word) => `it holds the ${word.language} word "${word.word}"`) ??
+    proposal(exact(compact), CERTAINTY.listed, (word) => `"${word.word}" is a word for it (${word.language})`) ??
+    proposal(misspelt(compact), CERTAINTY.misspelt, (word) => `it is nearly "${word.word}" (${word.language})`) ??
+    proposal(parts(foldWords(text)), CERTAINTY.part, (word) => `it holds "${word.word}" (${word.language})`) ??
     nearestName(text)
   );
 }

@@ -17,7 +17,7 @@ const fits: Readonly<Record<Exclude<Meaning, "other">, (profile: Profile) => Con
   cow: (p) => {
     if (p.days > 0.3 || p.textDates > 0.3 || (p.numbers > 0.5 && p.whole < 0.9 * p.numbers)) return NOT;
     const differ = p.distinct.size / Math.max(p.filled, 1);
-    return { fit: p.filled > 0 && p.min < 0 ? -1 : differ > 0.15 ? 0.3 : 0, seen: `${p.distinct.size} different names or numbers` };
+    return { fit: p.filled > 0 && p.low < 0 ? -1 : differ > 0.15 ? 0.3 : 0, seen: `${p.distinct.size} different names or numbers` };
   },
   date: dayFit,
   born: dayFit,
@@ -29,11 +29,11 @@ const fits: Readonly<Record<Exclude<Meaning, "other">, (profile: Profile) => Con
   nextLook: dayFit,
   closedOn: dayFit,
   lactation: (p) => (inRange(p, 1, 15) && p.whole > 0.8 ? figures(p, 0.5) : p.filled === 0 ? NOTHING : NOT),
-  daysInMilk: (p) => (inRange(p, 0, 1500) && p.whole > 0.8 ? figures(p, p.max > 20 ? 0.5 : 0) : p.filled === 0 ? NOTHING : NOT),
+  daysInMilk: (p) => (inRange(p, 0, 1500) && p.whole > 0.8 ? figures(p, p.high > 20 ? 0.5 : 0) : p.filled === 0 ? NOTHING : NOT),
   zone: (p) => (inRange(p, 0, 12) && p.whole > 0.6 ? figures(p, 0.3) : p.numbers > 0.5 ? NOT : NOTHING),
   severity: (p) => (inRange(p, 0, 5) ? figures(p, 0.3) : p.words > 0.5 ? { fit: -0.2, seen: "words" } : p.filled === 0 ? NOTHING : NOT),
   stage: (p) => wordFit(p, (text) => /^m\s?[0-4]([.,]1)?$/i.test(text), "stages such as M2"),
-  toeMm: (p) => (p.numbers + p.textNumbers > 0.5 && p.min > 1 && p.median < 250 ? figures(p, 0.4) : p.filled === 0 ? NOTHING : NOT),
+  toeMm: (p) => (p.numbers + p.textNumbers > 0.5 && p.low > 1 && p.median < 250 ? figures(p, 0.4) : p.filled === 0 ? NOTHING : NOT),
   foot: (p) => wordFit(p, (text) => readFoot(text) !== undefined, "words for feet"),
   claw: (p) => wordFit(p, (text) => readClaw(text) !== undefined, "words for the inner and outer claw"),
   lesion: (p) => wordFit(p, isLesionWord, "words for lesions"),
@@ -42,8 +42,8 @@ const fits: Readonly<Record<Exclude<Meaning, "other">, (profile: Profile) => Con
   outcome: (p) => wordFit(p, (text) => readOutcome(text) !== undefined, "words for how a foot was found"),
   group: (p) => (p.days > 0.3 || p.textDates > 0.3 ? NOT : wordlessly(wordFit(p, (text) => readGroup(text) !== undefined, "words for groups"))),
   score: (p) => (inRange(p, 0, 5) ? figures(p, 0.4) : p.filled === 0 ? NOTHING : NOT),
-  milkKg: (p) => (p.numbers > 0.5 && p.min >= 0 && p.max <= 300 && p.median > 3 && p.days < 0.3 ? figures(p, p.whole < 0.5 * p.numbers ? 0.5 : 0.2) : p.filled === 0 ? NOTHING : NOT),
-  count: (p) => (p.numbers + p.textNumbers > 0.5 && p.min >= 0 && p.max > 20 && p.days < 0.3 ? figures(p, p.max > 10 * Math.max(p.median, 1) || p.median > 20_000 ? 0.5 : 0.3) : p.filled === 0 ? NOTHING : NOT),
+  milkKg: (p) => (p.numbers > 0.5 && p.low >= 0 && p.high <= 300 && p.median > 3 && p.days < 0.3 ? figures(p, p.whole < 0.5 * p.numbers ? 0.5 : 0.2) : p.filled === 0 ? NOTHING : NOT),
+  count: (p) => (p.numbers + p.textNumbers > 0.5 && p.low >= 0 && p.high > 20 && p.days < 0.3 ? figures(p, p.high > 10 * Math.max(p.median, 1) || p.median > 20_000 ? 0.5 : 0.3) : p.filled === 0 ? NOTHING : NOT),
   note: (p) => (p.numbers > 0.5 || p.days > 0.3 || p.textDates > 0.5 ? NOT : { fit: 0.1, seen: "free text" }),
   drug: (p) => (p.numbers > 0.5 ? NOT : NOTHING),
   withdrawal: () => NOTHING,
@@ -74,8 +74,8 @@ function wordlessly({ fit, seen }: ContentFit): ContentFit {
   return { fit: Math.max(fit, 0), seen };
 }
 
-function inRange({ numbers, min, max }: Profile, low: number, high: number): boolean {
-  return numbers > 0.5 && min >= low && max <= high;
+function inRange(p: Profile, low: number, high: number): boolean {
+  return p.numbers > 0.5 && p.low >= low && p.high <= high;
 }
 
 function figures(p: Profile, fit: number): ContentFit {

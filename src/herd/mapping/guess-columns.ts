@@ -74,9 +74,9 @@ export function guessColumns({ columns }: SeenBlock, table: HerdTableName): read
 const FEWEST_COWS = 5;
 
 function couldBeCows({ at, profile }: SeenColumn): boolean {
-  const { numbers, whole, min, days, distinct, filled } = profile;
+  const { numbers, whole, low, days, distinct, filled } = profile;
   const unused = headingFits(at.heading).get("other")?.fit ?? 0;
-  const isNumbering = numbers > 0.9 && whole > 0.9 && min >= 1 && days === 0;
+  const isNumbering = numbers > 0.9 && whole > 0.9 && low >= 1 && days === 0;
   return !at.calculated && unused < CLEAR_CONTENT && isNumbering && distinct.size >= FEWEST_COWS && distinct.size > filled / 3; // prettier-ignore
 }
 
@@ -97,8 +97,8 @@ function guessOf(column: SeenColumn, key: Meaning): ColumnGuess | undefined {
   if (certainty < LEAST_CERTAINTY) return undefined;
   const named =
     heading.fit === 1
-      ? `"${at.heading}" is a ${heading.language} heading for it`
-      : `"${at.heading}" is like the ${heading.language} heading "${heading.word}"`;
+      ? `"${at.heading}" is a heading for it (${heading.language})`
+      : `"${at.heading}" is like the heading "${heading.word}" (${heading.language})`;
   return { column, key, certainty: Math.min(1, certainty), because: sentence(named, cells.seen, shared > 0) };
 }
 

@@ -74,7 +74,7 @@ function toeUnit(named: (...texts: string[]) => boolean, { median }: Profile): U
   return { unit, certainty: Number.isNaN(median) ? 0.3 : 0.85, because: `half of the toes are longer than ${median}` };
 }
 
-function scale({ min, max, numbers }: Profile): UnitGuess {
+function scale({ low: min, high: max, numbers }: Profile): UnitGuess {
   if (numbers === 0) return { unit: "0-3", certainty: 0.3, because: "there are no scores yet" };
   if (min === 0 && max <= 3) return { unit: "0-3", certainty: 0.95, because: `scores run from 0 to ${max}` };
   if (max > 3 && max <= 5 && min >= 1)

@@ -15,7 +15,9 @@ export interface Profile {
   readonly textNumbers: number;
   readonly words: number;
   readonly order: OrderEvidence;
-  /** Of the numbers. */
+  /** Of the numbers. `low` and `high` leave out a few at either end, which may be mistakes. */
+  readonly low: number;
+  readonly high: number;
   readonly min: number;
   readonly max: number;
   readonly median: number;
@@ -32,6 +34,8 @@ const MOST_SAMPLED = 500;
 /** Serials of days of a living herd: 1980 to 2060. */
 const DAYS_OF_HERDS = [29_221, 58_806] as const;
 const EXAMPLES = 3;
+/** So many values at either end of a column may be mistakes. */
+const ODD_SHARE = 0.04;
 
 export function profileOf(block: Block, column: BlockColumn): Profile {
   const { sheet, firstRow, lastRow } = block;
@@ -71,6 +75,8 @@ export function profileOf(block: Block, column: BlockColumn): Profile {
     textNumbers: share(textNumbers),
     words: share(texts.length),
     order: orderOf(dateTexts),
+    low: numbers[Math.floor((numbers.length - 1) * ODD_SHARE)] ?? NaN,
+    high: numbers[Math.ceil((numbers.length - 1) * (1 - ODD_SHARE))] ?? NaN,
     min: numbers[0] ?? NaN,
     max: numbers.at(-1) ?? NaN,
     median: numbers[Math.floor(numbers.length / 2)] ?? NaN,
@@ -81,8 +87,8 @@ export function profileOf(block: Block, column: BlockColumn): Profile {
 }
 
 /** Share of the numbers that could be days although they are not shown as such. */
-export function couldBeDays({ numbers, whole, min, max }: Profile): boolean {
-  return numbers > 0.5 && whole > 0.5 && min >= DAYS_OF_HERDS[0] && max <= DAYS_OF_HERDS[1];
+export function couldBeDays({ numbers, whole, low, high }: Profile): boolean {
+  return numbers > 0.5 && whole > 0.5 && low >= DAYS_OF_HERDS[0] && high <= DAYS_OF_HERDS[1];
 }
 
 /** Share of a column's words that a test knows. */

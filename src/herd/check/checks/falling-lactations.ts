@@ -44,29 +44,35 @@ interface Fall {
   readonly before: Entry;
 }
 
-/** The fewest rows that have to go for the rest to rise: those off the longest rising run. */
+/** Rows of a cow beyond which only neighbours are compared. */
+const MOST_COMPARED = 300;
+
+/** The rows that have to go for the rest to rise: each time the one that contradicts most others, then the rarest. */
 function fallen(entries: Entry[]): Fall[] {
   entries.sort((a, b) => a.date - b.date || a.lactation - b.lactation);
-  if (entries.every((entry, index) => index === 0 || entry.lactation >= entries[index - 1]!.lactation)) return [];
-  const kept = longestRise(entries);
-  return entries.flatMap((entry, index): Fall[] => {
-    if (kept.has(index)) return [];
-    const against = entries.find((other, at) => kept.has(at) && (at < index ? other.lactation > entry.lactation : other.lactation < entry.lactation)); // prettier-ignore
-    return against === undefined ? [] : [{ entry, before: against }];
-  });
+  let left = entries;
+  const falls: Fall[] = [];
+  while (left.some((entry, index) => index > 0 && entry.lactation < left[index - 1]!.lactation)) {
+    const worst = left.length > MOST_COMPARED ? firstFall(left) : mostContradicted(left);
+    falls.push(worst);
+    left = left.filter((entry) => entry !== worst.entry);
+  }
+  return falls;
 }
 
-/** Places of the longest run that never falls; of two as long, the one that ends lower. */
-function longestRise(entries: readonly Entry[]): ReadonlySet<number> {
-  const tails: number[] = [];
-  const previous: number[] = [];
-  entries.forEach(({ lactation }, index) => {
-    let at = tails.length;
-    while (at > 0 && entries[tails[at - 1]!]!.lactation > lactation) at--;
-    previous[index] = at === 0 ? -1 : tails[at - 1]!;
-    tails[at] = index;
-  });
-  const kept = new Set<number>();
-  for (let index = tails.at(-1) ?? -1; index >= 0; index = previous[index]!) kept.add(index);
-  return kept;
+function firstFall(entries: readonly Entry[]): Fall {
+  const at = entries.findIndex((entry, index) => index > 0 && entry.lactation < entries[index - 1]!.lactation);
+  return { entry: entries[at]!, before: entries[at - 1]! };
+}
+
+function mostContradicted(entries: readonly Entry[]): Fall {
+  const ranked = entries.map((entry, index) => ({
+    entry,
+    against: entries.filter((other, at) =>
+      at < index ? other.lactation > entry.lactation : other.lactation < entry.lactation,
+    ),
+    alike: entries.filter(({ lactation }) => lactation === entry.lactation).length,
+  }));
+  const [worst] = ranked.sort((a, b) => b.against.length - a.against.length || a.alike - b.alike || b.entry.date - a.entry.date); // prettier-ignore
+  return { entry: worst!.entry, before: worst!.against[0]! };
 }

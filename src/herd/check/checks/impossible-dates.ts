@@ -52,7 +52,7 @@ function checkRecords(herd: CheckedHerd, table: CheckedTable, report: Report): v
     const [date, name] = [table.number("date", row), table.text("cow", row)];
     const cow = name === null ? undefined : herd.cow(name);
     if (date === null || cow === undefined || report.has(table, "date", row)) continue;
-    const wrong = contradiction(cow, date, table.number("lactation", row));
+    const wrong = contradiction(cow, date, table.number("lactation", row), report);
     if (wrong === undefined) continue;
     report.cell(table, "date", row, {
       level: "wrong",
@@ -62,8 +62,14 @@ function checkRecords(herd: CheckedHerd, table: CheckedTable, report: Report): v
   }
 }
 
-function contradiction({ table, row }: CowPlace, date: number, lactation: number | null): string | undefined {
-  const on = (key: string): number | null => table.number(key, row);
+/** What the list of cows says against a day; its cells that are doubtful themselves say nothing. */
+function contradiction(
+  { table, row }: CowPlace,
+  date: number,
+  lactation: number | null,
+  report: Report,
+): string | undefined {
+  const on = (key: string): number | null => (report.has(table, key, row) ? null : table.number(key, row));
   const [born, left, calved] = [on("born"), on("left"), on("calved")];
   if (born !== null && date < born) return `was born on ${isoDate(born)}, after this day`;
   if (left !== null && date > left) return `had left on ${isoDate(left)}`;

@@ -1,34 +1,50 @@
 import { likelyCode } from "../../codes/likely-code";
 import { foldCompact } from "../../fold-words";
 import type { Check } from "../checked-herd";
-import type { Finding } from "../report";
+import type { CheckedTable } from "../checked-table";
 
-/** Words for lesions that stand for no code. */
+/** Where a word stands first in a list, and how often. */
+interface Place {
+  readonly word: string;
+  readonly row: number;
+  cells: number;
+}
+
+/** Words for lesions that stand for no code: one doubt a word, since it is said once what it means. */
 export const unknownLesions: Check = {
   id: "unknown lesion",
   about: "words for lesions that stand for no code",
   run({ tables, words }, report) {
-    const said = new Map<string, Finding>();
     for (const table of tables) {
       if (!table.has("lesion")) continue;
-      for (let row = 0; row < table.rowCount; row++) {
-        const cell = table.cell("lesion", row);
-        if (cell === null || words.codeOf(String(cell)) !== undefined) continue;
-        const key = foldCompact(String(cell));
-        let finding = said.get(key);
-        if (finding === undefined) said.set(key, (finding = about(String(cell).trim())));
-        report.cell(table, "lesion", row, finding);
+      for (const { word, row, cells } of placesOf(table, (text) => words.codeOf(text) !== undefined)) {
+        const finding = { level: "wrong", wrong: about(word), touches: TOUCHES } as const;
+        report.cell(table, "lesion", row, finding, cells);
       }
     }
   },
 };
 
-function about(word: string): Finding {
+const TOUCHES = "The findings are left out of every rate, and have no recheck date.";
+
+function placesOf(table: CheckedTable, isKnown: (text: string) => boolean): Iterable<Place> {
+  const places = new Map<string, Place | undefined>();
+  const keys = new Map<string, string>();
+  for (let row = 0; row < table.rowCount; row++) {
+    const cell = table.cell("lesion", row);
+    if (cell === null) continue;
+    const text = String(cell);
+    let key = keys.get(text);
+    if (key === undefined) keys.set(text, (key = foldCompact(text)));
+    if (!places.has(key)) places.set(key, isKnown(text) ? undefined : { word: text.trim(), row, cells: 0 });
+    const place = places.get(key);
+    if (place !== undefined) place.cells++;
+  }
+  return [...places.values()].filter((place) => place !== undefined);
+}
+
+function about(word: string): string {
   const likely = likelyCode(word);
   const proposal = likely === undefined ? "no code is near" : `the likeliest is ${likely.code}: ${likely.because}`;
-  return {
-    level: "wrong",
-    wrong: `"${word}" stands for no code yet; ${proposal}. Say once under Words what it means.`,
-    touches: "The finding is left out of every rate, and has no recheck date.",
-  };
+  return `"${word}" stands for no code yet; ${proposal}. Say once under Words what it means.`;
 }

@@ -12,7 +12,7 @@ export const unreadableCells: Check = {
     for (const table of tables) {
       for (const { index, heading, cell, expected } of table.unreadable) {
         const key = table.keyOf(heading);
-        if (key === undefined || !table.has(key) || report.has(table, key, index)) continue;
+        if (key === undefined || !table.has(key) || report.hasAny(table, key, index)) continue;
         const isNote = typeof cell === "string" && !/\d/.test(cell);
         const numeric = table.keysHolding("number", "whole number", "day").includes(key);
         if ((isNote && numeric) || (OWN_NAMES.includes(key) && typeof cell === "string")) continue;

@@ -10,7 +10,7 @@ export const english: TradeWords = {
     calved: ["calved", "calving", "calving date", "last calving", "latest calving", "last calved", "date calved", "fresh", "fresh date", "freshened"], // prettier-ignore
     dryOff: ["dry off", "dried off", "dry", "dry date", "dry off date", "dried", "due dry"],
     entered: ["entered", "entry", "joined", "joined herd", "date in", "came in", "bought", "bought in", "purchased", "arrived", "entry date"], // prettier-ignore
-    left: ["left", "left herd", "exit", "exit date", "date out", "culled", "cull date", "sold", "died", "gone", "removed", "departure"], // prettier-ignore
+    left: ["left", "left herd", "exit", "exit date", "date out", "culled", "cull date", "sold", "died", "gone", "removed", "departure", "went", "went out", "went away"], // prettier-ignore
     group: ["group", "pen", "string", "mob", "lot", "milking group", "feed group"],
     foot: ["foot", "leg", "limb", "feet", "hoof", "which foot", "which leg", "quarter leg"],
     claw: ["claw", "toe", "digit", "inner outer", "inside outside", "medial lateral", "side of foot"],
@@ -23,7 +23,7 @@ export const english: TradeWords = {
     treatment: ["treatment", "treated with", "treatment given", "action", "action taken", "what done", "done", "care", "rx", "tx", "therapy", "work done"], // prettier-ignore
     seenAgain: ["seen again", "rechecked", "rechecked on", "checked on", "looked at again", "last checked", "recheck done"], // prettier-ignore
     outcome: ["outcome", "result", "recheck result", "healed", "result of recheck"],
-    nextLook: ["next look", "recheck", "recheck date", "recheck due", "next check", "check again", "see again", "review", "review date", "revisit", "next visit", "follow up", "due", "due back", "come back", "check on"], // prettier-ignore
+    nextLook: ["next look", "recheck", "recheck date", "recheck due", "next check", "check again", "look again", "look at again", "see again", "review", "review date", "revisit", "next visit", "follow up", "due", "due back", "come back", "check on"], // prettier-ignore
     closedOn: ["closed on", "closed", "finished", "finished on", "done on", "completed", "signed off", "resolved", "healed on"], // prettier-ignore
     note: ["note", "notes", "remark", "remarks", "comment", "comments", "observation", "observations", "memo", "other"], // prettier-ignore
     drug: ["drug", "medicine", "medicine given", "product", "medication", "antibiotic"],
