@@ -1,5 +1,4 @@
 import { openPane } from "../../../src/taskpane/pane";
-import type { Draft } from "../../../src/taskpane/screens/record/state";
 import { MemoryPort } from "../../../src/workbook/memory/port";
 import { bookOf, portOn, rowsOf } from "../../unit/taskpane/record/herd";
 import { largeBook } from "./large-book";
@@ -30,7 +29,7 @@ openPane(document.getElementById("pane")!, {
   recordDrafts: {
     read: () => {
       const kept = sessionStorage.getItem(DRAFT);
-      return kept === null ? undefined : (JSON.parse(kept) as Draft);
+      return kept === null ? undefined : JSON.parse(kept);
     },
     keep: (draft) => sessionStorage.setItem(DRAFT, JSON.stringify(draft)),
   },

@@ -4,9 +4,9 @@ import { ZONES_BETWEEN_CLAWS } from "../../../core/claws/claw-zones";
 import { isLame } from "./care";
 import { checkEntry, hindrance } from "./check";
 import { cowAtHand } from "./check-visit";
-import type { Care, Field, Visit } from "./fields";
+import type { Care, Field } from "./fields";
 import type { Draft, RecordState } from "./state";
-import { blankEntry, blankFinding, currentFinding, isBlankEntry, isBlankFinding } from "./state";
+import { blankEntry, blankFinding, blankVisit, currentFinding, isBlankEntry, isBlankFinding } from "./state";
 import { withCare, withValue } from "./edits";
 import type { RecordEvent } from "./events";
 import { fieldAfter, goTo } from "./field-order";
@@ -40,8 +40,6 @@ export function initialState(today: DaySerial, id: string, draft?: Draft): Recor
     announced: "",
   };
 }
-
-const blankVisit: Visit = { date: "", place: "", trimmer: "", reason: "", landmark: "" };
 
 /**
  * What is to be kept so that nothing typed is lost: the entry at hand, else the one that is still offered, and the

@@ -5,13 +5,15 @@ import type { TablePort } from "../../../workbook/table-port";
 import { cowsTable, findingsTable, scoresTable } from "../../../workbook/tables";
 import { rulesInForce } from "../../rules";
 import { today } from "../../today";
+import { keptDraft } from "./kept-draft";
 import { draftOf, initialState, nextState } from "./model";
 import type { Draft } from "./state";
 import { RecordScreen } from "./view";
 
 /** Where a draft is kept between two openings of the pane. */
 export interface DraftKeeper {
-  read(): Draft | undefined;
+  /** What was kept last; undefined for nothing. */
+  read(): unknown;
   keep(draft: Draft): void;
 }
 
@@ -28,7 +30,7 @@ const newId = (): string => crypto.randomUUID();
 
 /** The screen on a workbook. */
 export function Record({ tables, drafts }: RecordProps) {
-  const start = useMemo(() => initialState(today(), newId(), drafts.read()), [drafts]);
+  const start = useMemo(() => initialState(today(), newId(), keptDraft(drafts.read())), [drafts]);
   const [state, send] = useReducer(nextState, start);
   const { phase, takingBack } = state;
 

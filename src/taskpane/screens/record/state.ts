@@ -103,6 +103,8 @@ export interface RecordState {
   readonly announced: string;
 }
 
+export const blankVisit: Visit = { date: "", place: "", trimmer: "", reason: "", landmark: "" };
+
 export const blankFinding: FindingEntry = {
   foot: "",
   claw: "",
