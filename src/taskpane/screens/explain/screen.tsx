@@ -1,3 +1,4 @@
+import "./explain.css";
 import { useCallback, useEffect, useReducer } from "preact/hooks";
 import { registry } from "../../../functions/registry";
 import type { WorkbookPort } from "../../../workbook/port";
