@@ -1,3 +1,4 @@
+import "./print-sheet.css";
 import { Fragment } from "preact";
 import { outcomes } from "../../../core/claws/next-look";
 import { recheckStatus } from "../../../core/claws/recheck-status";
