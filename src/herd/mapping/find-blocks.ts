@@ -124,7 +124,7 @@ function scored(sheet: PlainSheet, row: number, first: number, last: number): Ca
     if (figures > below / 2) contrast++;
   }
   const isUnclear = labels < 2 || filled < 2 || seen.size < labels * 0.7;
-  if (isUnclear || (known < 2 && contrast < 2) || known + contrast < 2) return undefined;
+  if (isUnclear || (known < 2 && contrast === 0)) return undefined;
   return { row, first, last, score: known * 2 + contrast + labels * 0.1 - row * 0.01 };
 }
 

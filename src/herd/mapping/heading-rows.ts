@@ -1,4 +1,5 @@
 import { isLabel } from "./block";
+import { headingFits } from "./heading-words";
 import { areaText, cellAt, holds, type PlainArea, type PlainSheet } from "./plain-book";
 
 /** The headings of a plain range, from one row or two. */
@@ -11,6 +12,8 @@ export interface Headings {
 
 /** Rows that are looked at to tell a second row of headings from the first row of values. */
 const ROWS_LOOKED_AT = 6;
+/** A text fits so well that it is a heading. */
+const KNOWN_HEADING = 0.85;
 
 /** Reads the headings that stand in a row, with those of a second row above or below it. */
 export function headingsOver(sheet: PlainSheet, row: number, first: number, last: number): Headings {
@@ -46,12 +49,13 @@ function textsOf(sheet: PlainSheet, row: number, first: number, last: number): s
 
 /** A row of texts only, above columns of numbers or dates: units, or the finer headings. */
 function isSecondRow(sheet: PlainSheet, row: number, first: number, last: number): boolean {
-  let [labels, overFigures] = [0, 0];
+  let [labels, overFigures, known] = [0, 0, 0];
   for (let column = first; column <= last; column++) {
     const cell = cellAt(sheet, row, column);
     if (cell === null) continue;
     if (!isLabel(cell)) return false;
     labels++;
+    if ([...headingFits(cell).values()].some(({ fit }) => fit >= KNOWN_HEADING)) known++;
     let [texts, figures] = [0, 0];
     for (let below = row + 1; below <= row + ROWS_LOOKED_AT; below++) {
       const value = cellAt(sheet, below, column);
@@ -61,7 +65,7 @@ function isSecondRow(sheet: PlainSheet, row: number, first: number, last: number
     }
     if (figures > texts) overFigures++;
   }
-  return labels >= 2 && overFigures >= 2;
+  return labels >= 2 && (overFigures >= 2 || (overFigures === 1 && known * 2 >= labels));
 }
 
 /** The text of a merged heading stands over each of its columns. */

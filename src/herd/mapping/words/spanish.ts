@@ -52,7 +52,7 @@ export const spanish: TradeWords = {
     right: ["derecha", "derecho", "der", "dcha", "d"],
     front: ["delantera", "delantero", "anterior", "mano", "del"],
     hind: ["trasera", "trasero", "posterior", "tras"],
-    short: { AI: "LF", AD: "RF", PI: "LH", PD: "RH", DI: "LF", DD: "RF", TI: "LH", TD: "RH" },
+    short: { AI: "LF", AD: "RF", PI: "LH", PD: "RH", DI: "LF", TI: "LH", TD: "RH" },
   },
   claws: { inner: ["interna", "interno", "interior"], outer: ["externa", "externo", "exterior"] },
   landmarks: { hardHorn: ["casco duro", "tejuela dura"], skinHornLine: ["corona", "piel", "pelo", "rodete"] },
