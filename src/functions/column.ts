@@ -16,9 +16,17 @@ export interface Column<T> {
   at(row: number): T | null;
   /** Present where the values are numbers: the same, with NaN for null. Read it through `numbersOf`. */
   readonly numbers?: Float64Array;
-  /** Present where the values are words or the like: each once, and for every row its place, -1 for null. */
-  readonly distinct?: readonly T[];
-  readonly places?: Int32Array;
+  /** Present where the values are words or the like: each once, with its place a row. */
+  readonly repeated?: RepeatedValues<T>;
+}
+
+interface RepeatedValues<T> {
+  readonly distinct: readonly T[];
+  /** The place of each row's value among them, -1 for null. */
+  readonly places: Int32Array;
+  readonly count: number;
+  /** Whether every value is a number as text. */
+  readonly areNumbers: boolean;
 }
 
 /** A column of numbers as a loop over very many rows reads it: NaN where there is no value. */
@@ -28,13 +36,17 @@ export function numbersOf(column: Column<number>): Float64Array {
 
 /** A column of words as a loop over very many rows reads it. */
 export function wordsOf(column: Column<string>): Words {
-  const { distinct, places } = column;
-  return distinct === undefined || places === undefined ? asWords(column.values) : { words: distinct, places };
-}
-
-/** For each row the place of its word among the words of the column, NO_WORD where it has none. */
-export function placesOf(column: Column<string>): Int32Array {
-  return column.places ?? asWords(column.values).places;
+  const { repeated } = column;
+  if (repeated === undefined) return asWords(column.values);
+  const { places, count, areNumbers } = repeated;
+  return {
+    places,
+    count,
+    areNumbers,
+    get words() {
+      return repeated.distinct;
+    },
+  };
 }
 
 /** Numbers are kept unboxed; the list with nulls is made when someone asks for it. */
@@ -66,33 +78,34 @@ export class NumberColumn implements Column<number> {
 }
 
 /** Values that repeat are kept once each; the list row by row is made when someone asks for it. */
-export class RepeatingColumn<T> implements Column<T> {
+export class RepeatingColumn<T> implements Column<T>, RepeatedValues<T> {
+  readonly repeated = this;
   #distinct: readonly T[] | undefined;
   #values: readonly (T | null)[] | undefined;
   readonly length: number;
-  /** Each value once; where the values are the texts of numbers, the numbers. */
+  readonly count: number;
+  /** Each value once; where the values are numbers as text, the numbers. */
   readonly #cells: readonly unknown[];
-  readonly #areTexts: boolean;
 
   constructor(
     cells: readonly unknown[],
-    areTexts: boolean,
+    readonly areNumbers: boolean,
     readonly places: Int32Array,
     readonly noteRows: number,
     readonly argument: string,
   ) {
     this.#cells = cells;
-    this.#areTexts = areTexts;
+    this.count = cells.length;
     this.length = places.length;
   }
 
   get distinct(): readonly T[] {
-    return (this.#distinct ??= (this.#areTexts ? this.#cells.map(String) : this.#cells) as readonly T[]);
+    return (this.#distinct ??= (this.areNumbers ? this.#cells.map(String) : this.#cells) as readonly T[]);
   }
 
   at(row: number): T | null {
     const cell = this.#cells[this.places[row]!] ?? null;
-    return (cell !== null && this.#areTexts ? String(cell) : cell) as T | null;
+    return (cell !== null && this.areNumbers ? String(cell) : cell) as T | null;
   }
 
   get values(): readonly (T | null)[] {

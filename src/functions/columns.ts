@@ -5,7 +5,7 @@ import { KnownCells } from "./known-cells";
 import type { Kind, NumberRange, ScalarKind } from "./kind";
 import { type ColumnOptions, RowReader, type Rows } from "./row-reader";
 
-export { type Column, numbersOf, placesOf, wordsOf } from "./column";
+export { type Column, numbersOf, wordsOf } from "./column";
 export { rowName } from "./row-reader";
 
 /** A column kind made of a scalar kind. */

@@ -20,7 +20,7 @@ export class CaseTally {
   /** Counts the rows from `from` to `to`, both included. */
   constructor(rows: MarkedRows, dates: ArrayLike<number>, from: DaySerial, to: DaySerial) {
     const { marks, cows, disorders: places } = rows;
-    this.#disordersOfCow = new Uint32Array(rows.cowNames.length);
+    this.#disordersOfCow = new Uint32Array(rows.cowCount);
     for (let row = 0; row < marks.length; row++) {
       const date = dates[row]!;
       if (marks[row] === NO_CASE || date < from || date > to) continue;
@@ -31,6 +31,11 @@ export class CaseTally {
     }
   }
 
+  /** Whether there is any case, new or repeat. */
+  has({ places }: LesionSelection): boolean {
+    return places.some((place) => this.#newCases[place]! + this.#repeats[place]! > 0);
+  }
+
   of({ places }: LesionSelection): CaseCount {
     let [newCases, repeats, bits] = [0, 0, 0];
     for (const place of places) {
@@ -39,7 +44,8 @@ export class CaseTally {
       bits |= 1 << place;
     }
     let cows = 0;
-    for (const disordersOfCow of this.#disordersOfCow) if ((disordersOfCow & bits) !== 0) cows++;
+    const all = this.#disordersOfCow;
+    for (let cow = 0; cow < all.length; cow++) if ((all[cow]! & bits) !== 0) cows++;
     return { newCases, repeats, cows };
   }
 }

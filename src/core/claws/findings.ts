@@ -29,7 +29,7 @@ export interface RowTally {
 
 /** Numbers cows from 0 in the order in which they are met. Capitals do not make another cow. */
 export class CowNumbers {
-  readonly names: string[] = [];
+  #count = 0;
   readonly #asWritten = new Map<string, number>();
   readonly #folded = new Map<string, number>();
 
@@ -39,16 +39,11 @@ export class CowNumbers {
     const folded = name.toLowerCase();
     let number = this.#folded.get(folded);
     if (number === undefined) {
-      number = this.addNew(name);
+      number = this.#count++;
       this.#folded.set(folded, number);
     }
     this.#asWritten.set(name, number);
     return number;
-  }
-
-  /** The next number, for the name of a cow that is known to be none of those before. */
-  addNew(name: string): number {
-    return this.names.push(name) - 1;
   }
 }
 

@@ -47,10 +47,10 @@ export function lesionTable(tally: CaseTally, cowDays: number, level: number, ta
   }
   const rows: LesionRow[] = [];
   for (const lesion of order) {
-    const count = tally.of(lesion);
     const target = targetOf.get(lesion.name);
-    const seen = parents.has(lesion.name) && count.cows > 0;
-    if (!seen && target === undefined && lesion !== order.at(-1)) continue;
+    const isAsked = target !== undefined || lesion === order.at(-1);
+    if (!isAsked && !(parents.has(lesion.name) && tally.has(lesion))) continue;
+    const count = tally.of(lesion);
     const interval = rateInterval(count.newCases, cowDays, level);
     rows.push({
       lesion,

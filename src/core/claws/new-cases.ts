@@ -1,4 +1,4 @@
-import { asWords, NO_WORD, type Words } from "../shared/words";
+import { asWords, NO_WORD } from "../shared/words";
 import { disorders } from "./disorder-key";
 import { CowNumbers, differInMoreThanCapitals, type Findings, type RowTally, SOUND } from "./findings";
 
@@ -20,7 +20,9 @@ export interface MarkedRows {
   readonly disorders: Uint8Array;
   /** Number of the row's cow; only where it is a case. */
   readonly cows: Int32Array;
-  readonly cowNames: readonly string[];
+  readonly cowCount: number;
+  /** The name of a cow as it stands in her first row that is a case. */
+  cowName(cow: number): string;
   readonly tally: RowTally;
 }
 
@@ -34,108 +36,124 @@ const IS_UNKNOWN = -3;
 /** A foot that is not named is one more foot of the cow. */
 const NO_FOOT = 0;
 const FEET: readonly string[] = ["LF", "RF", "LH", "RH"];
-const FEET_A_COW = FEET.length + 1;
+/** A site is a foot and a lesion on it; there are 135, five feet times the lesions of the key. */
+const SITE_BITS = 8;
+const SITES = 1 << SITE_BITS;
 
 /**
  * Marks new cases and repeats. A row is a new case when the same lesion (forms count as their parent) was not
  * recorded on the same foot of the same cow within the `gapDays` before; of several rows of one day the first. Every
  * record starts the gap anew, so that a lesion looked at again and again stays one case. Rows may stand in any order.
  */
-export function markNewCases({ cows, feet, lesions, dates }: Findings, gapDays: number): MarkedRows {
-  const footWords = asWords(feet);
-  const footOfWord = footWords.words.map((word) => FEET.indexOf(word) + 1);
-  const cases = casesOf(asWords(cows), asWords(lesions), dates);
-  const { marks, disorders: places, tally } = cases;
-  const { rowsByCow, firstOfCow } = byCow(cases);
-  const cowOfSite = new Int32Array(FEET_A_COW * disorders.length).fill(NO_CASE);
-  const lastDates = new Float64Array(cowOfSite.length);
-  for (let cow = 0; cow < cases.cowNames.length; cow++) {
-    const [first, end] = [firstOfCow[cow]!, firstOfCow[cow + 1]!];
-    sortByDate(rowsByCow, first, end, dates);
-    for (let at = first; at < end; at++) {
-      const row = rowsByCow[at]!;
-      const date = dates[row]!;
-      const foot = footOfWord[footWords.places[row]!] ?? NO_FOOT;
-      if (foot === NO_FOOT) tally.withoutFoot++;
-      const site = foot * disorders.length + parentPlaces[places[row]!]!;
-      const isRepeat = cowOfSite[site] === cow && date - lastDates[site]! <= gapDays;
-      marks[row] = isRepeat ? REPEAT : NEW_CASE;
+export function markNewCases(findings: Findings, gapDays: number): MarkedRows {
+  const cases = casesOf(findings);
+  const { marks } = cases;
+  const { rowsByCow, daysAndSites, firstOfCow } = byCow(cases, findings.dates);
+  const cowOfSite = new Int32Array(SITES).fill(NO_CASE);
+  const lastDays = new Int32Array(SITES);
+  for (let cow = 0; cow < cases.cowCount; cow++) {
+    for (let at = firstOfCow[cow]!; at < firstOfCow[cow + 1]!; at++) {
+      const [day, site] = [daysAndSites[at]! >> SITE_BITS, daysAndSites[at]! & (SITES - 1)];
+      const isRepeat = cowOfSite[site] === cow && day - lastDays[site]! <= gapDays;
+      marks[rowsByCow[at]!] = isRepeat ? REPEAT : NEW_CASE;
       cowOfSite[site] = cow;
-      lastDates[site] = date;
+      lastDays[site] = day;
     }
   }
   return cases;
 }
 
 interface Cases extends MarkedRows {
-  readonly tally: { -readonly [K in keyof RowTally]: RowTally[K] };
+  /** Foot and lesion, forms as their parent, as one number; only where the row is a case. */
+  readonly sites: Uint8Array;
 }
 
 /** The rows that are cases, each marked as a new one, with disorder and cow; counts why the others are none. */
-function casesOf(cowWords: Words, lesionWords: Words, dates: ArrayLike<number>): Cases {
-  const lesionOfWord = lesionWords.words.map(
-    (word) => placeInKey.get(word) ?? (word === SOUND ? IS_SOUND : IS_UNKNOWN),
-  );
-  const cowOfWord = new Int32Array(cowWords.words.length).fill(NO_CASE);
+function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
+  const [cowWords, footWords, lesionWords] = [asWords(cows), asWords(feet), asWords(lesions)];
+  const numbers = new Int32Array(cowWords.places.length);
+  const cowOfWord = new Int32Array(cowWords.count).fill(NO_CASE);
   const cowNumbers = new CowNumbers();
-  const allDiffer = differInMoreThanCapitals(cowWords.words);
-  const rows = lesionWords.places.length;
-  const [marks, places, cows] = [new Int8Array(rows).fill(NO_CASE), new Uint8Array(rows), new Int32Array(rows)];
-  const tally = {
-    used: 0,
-    sound: 0,
-    withoutLesion: 0,
-    withoutCow: 0,
-    withoutDate: 0,
-    unknownLesion: 0,
-    withoutFoot: 0,
-  };
+  const allDiffer = cowWords.areNumbers || differInMoreThanCapitals(cowWords.words);
+  /** The first word of each cow, by its place. */
+  const firstWords: number[] = [];
+  const footOfWord = footWords.words.map((word) => FEET.indexOf(word) + 1);
+  const lesionOfWord = lesionWords.words.map(lesionNumber);
+  const rows = numbers.length;
+  const [marks, places, sites] = [new Int8Array(rows).fill(NO_CASE), new Uint8Array(rows), new Uint8Array(rows)];
+  let [used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot] = [0, 0, 0, 0, 0, 0, 0];
   for (let row = 0; row < rows; row++) {
     const [lesion, cowWord] = [lesionWords.places[row]!, cowWords.places[row]!];
     if (lesion === NO_WORD) {
-      if (cowWord !== NO_WORD) tally.withoutLesion++;
+      if (cowWord !== NO_WORD) withoutLesion++;
       continue;
     }
     const place = lesionOfWord[lesion]!;
-    if (place === IS_SOUND) tally.sound++;
-    else if (place === IS_UNKNOWN) tally.unknownLesion++;
-    else if (cowWord === NO_WORD) tally.withoutCow++;
-    else if (Number.isNaN(dates[row]!)) tally.withoutDate++;
+    if (place === IS_SOUND) sound++;
+    else if (place === IS_UNKNOWN) unknownLesion++;
+    else if (cowWord === NO_WORD) withoutCow++;
+    else if (Number.isNaN(dates[row]!)) withoutDate++;
     else {
-      tally.used++;
+      used++;
       let cow = cowOfWord[cowWord]!;
       if (cow < 0) {
-        const name = cowWords.words[cowWord]!;
-        cow = cowOfWord[cowWord] = allDiffer ? cowNumbers.addNew(name) : cowNumbers.of(name);
+        cow = allDiffer ? firstWords.length : cowNumbers.of(cowWords.words[cowWord]!);
+        cowOfWord[cowWord] = cow;
+        if (cow === firstWords.length) firstWords.push(cowWord);
       }
+      const footWord = footWords.places[row]!;
+      const foot = footWord === NO_WORD ? NO_FOOT : footOfWord[footWord]!;
+      if (foot === NO_FOOT) withoutFoot++;
       marks[row] = NEW_CASE;
       places[row] = place;
-      cows[row] = cow;
+      numbers[row] = cow;
+      sites[row] = foot * disorders.length + parentPlaces[place]!;
     }
   }
-  return { marks, disorders: places, cows, cowNames: cowNumbers.names, tally };
+  const tally = { used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot };
+  const cowName = (cow: number): string => cowWords.words[firstWords[cow]!]!;
+  return { marks, disorders: places, cows: numbers, cowCount: firstWords.length, cowName, sites, tally };
 }
 
-/** The rows of the cases cow by cow: those of cow n from place `firstOfCow[n]` to before `firstOfCow[n + 1]`. */
-function byCow({ marks, cows, cowNames, tally }: Cases): {
+function lesionNumber(word: string): number {
+  return placeInKey.get(word) ?? (word === SOUND ? IS_SOUND : IS_UNKNOWN);
+}
+
+interface CasesByCow {
   readonly rowsByCow: Int32Array;
+  /** Day and site of each of those rows in one number, so that a cow's are read one after another. */
+  readonly daysAndSites: Int32Array;
+  /** The rows of cow n stand from place `firstOfCow[n]` to before `firstOfCow[n + 1]`. */
   readonly firstOfCow: Int32Array;
-} {
-  // Counted one place further on, so that each entry has moved to the end of its cow, the next one's first, when all are placed.
-  const firstOfCow = new Int32Array(cowNames.length + 2);
+}
+
+/** The rows of the cases cow by cow, those of a cow by date, those of a day as they stand in the sheet. */
+function byCow({ marks, cows, cowCount, sites, tally }: Cases, dates: ArrayLike<number>): CasesByCow {
+  // Counted two places on: while rows are placed, the entry before grows from the cow's first place to the next cow's.
+  const firstOfCow = new Int32Array(cowCount + 2);
   for (let row = 0; row < marks.length; row++) if (marks[row] !== NO_CASE) firstOfCow[cows[row]! + 2]!++;
   for (let cow = 2; cow < firstOfCow.length; cow++) firstOfCow[cow]! += firstOfCow[cow - 1]!;
-  const rowsByCow = new Int32Array(tally.used);
-  for (let row = 0; row < marks.length; row++)
-    if (marks[row] !== NO_CASE) rowsByCow[firstOfCow[cows[row]! + 1]!++] = row;
-  return { rowsByCow, firstOfCow };
+  const [rowsByCow, daysAndSites] = [new Int32Array(tally.used), new Int32Array(tally.used)];
+  const daysAndSite = (row: number): number => (dates[row]! << SITE_BITS) | sites[row]!;
+  let [areByDate, last] = [true, -Infinity];
+  for (let row = 0; row < marks.length; row++) {
+    if (marks[row] === NO_CASE) continue;
+    const at = firstOfCow[cows[row]! + 1]!++;
+    rowsByCow[at] = row;
+    daysAndSites[at] = daysAndSite(row);
+    areByDate &&= dates[row]! >= last;
+    last = dates[row]!;
+  }
+  for (let cow = 0; !areByDate && cow < cowCount; cow++) {
+    const [first, end] = [firstOfCow[cow]!, firstOfCow[cow + 1]!];
+    if (isByDate(rowsByCow, first, end, dates)) continue;
+    rowsByCow.subarray(first, end).sort((a, b) => dates[a]! - dates[b]! || a - b);
+    for (let at = first; at < end; at++) daysAndSites[at] = daysAndSite(rowsByCow[at]!);
+  }
+  return { rowsByCow, daysAndSites, firstOfCow };
 }
 
-/** Sorts part of the rows by date, rows of one day as they stand in the sheet. Most sheets are in order already. */
-function sortByDate(rows: Int32Array, first: number, end: number, dates: ArrayLike<number>): void {
-  for (let at = first + 1; at < end; at++) {
-    if (dates[rows[at]!]! >= dates[rows[at - 1]!]!) continue;
-    rows.subarray(first, end).sort((a, b) => dates[a]! - dates[b]! || a - b);
-    return;
-  }
+function isByDate(rows: Int32Array, first: number, end: number, dates: ArrayLike<number>): boolean {
+  for (let at = first + 1; at < end; at++) if (dates[rows[at]!]! < dates[rows[at - 1]!]!) return false;
+  return true;
 }

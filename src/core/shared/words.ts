@@ -4,6 +4,10 @@ export interface Words {
   readonly words: readonly string[];
   /** For each row the place of its word among them; NO_WORD where it has none. */
   readonly places: Int32Array;
+  /** How many words there are, for who does not need them: they may be made only when asked for. */
+  readonly count: number;
+  /** Whether every word is a number as text. */
+  readonly areNumbers: boolean;
 }
 
 export const NO_WORD = -1;
@@ -22,5 +26,5 @@ export function asWords(column: WordColumn): Words {
     if (place === undefined) placeOf.set(word, (place = words.push(word!) - 1));
     places[row] = place;
   }
-  return { words, places };
+  return { words, places, count: words.length, areNumbers: false };
 }

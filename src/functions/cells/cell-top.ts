@@ -6,7 +6,7 @@ import { milkFromKg, type MilkUnit } from "../../core/shared/milk-units";
 import { NO_WORD } from "../../core/shared/words";
 import type { CellValue } from "../cell";
 import { cows } from "../claws/kinds";
-import { type Column, numbersOf, placesOf, rowName } from "../columns";
+import { type Column, numbersOf, wordsOf, rowName } from "../columns";
 import { defineFunction, required } from "../define";
 import { figure } from "../figure";
 import { number } from "../scalars";
@@ -171,7 +171,7 @@ function read(given: Given) {
 
 /** A list by cow needs every counted row to name its cow, and each cow once. */
 function refuseUnclearCows(cows: Column<string>, counts: Column<number>, thousands: Float64Array): void {
-  const places = placesOf(cows);
+  const { places } = wordsOf(cows);
   /** For each cow her row, counted from 1; 0 where there was none. */
   const rowOf = new Int32Array(places.length);
   for (let row = 0; row < places.length; row++) {

@@ -7,6 +7,6 @@ test("a list of words becomes each word once and its place a row", () => {
 });
 
 test("what is in that form already is left as it is", () => {
-  const column = { words: ["DD"], places: Int32Array.of(0, NO_WORD) };
+  const column = { words: ["DD"], places: Int32Array.of(0, NO_WORD), count: 1, areNumbers: false };
   expect(asWords(column)).toBe(column);
 });
