@@ -52,7 +52,6 @@ export function cowFacts(
   day: DaySerial,
   rules: readonly RecheckRule[],
 ): CowFacts {
-  // prettier-ignore
   const findings = herd.findings.of(name);
   const scores = herd.scores.of(name);
   const past = findings.filter(({ date }) => date !== null && date <= day);
@@ -72,7 +71,8 @@ function lactationOn(
   day: DaySerial,
 ): Pick<CowFacts, "lactation" | "daysInMilk" | "dryOffInDays"> {
   const { lactation = null, calved = null, dryOff = null } = cow ?? {};
-  if (calved === null || calved > day) return { lactation: calved === null ? lactation : null, daysInMilk: null, dryOffInDays: null }; // prettier-ignore
+  if (calved === null || calved > day)
+    return { lactation: calved === null ? lactation : null, daysInMilk: null, dryOffInDays: null };
   const ends = dryOff !== null && dryOff > calved ? dryOff : null;
   const days = day - calved;
   const milking = (ends === null || day < ends) && days <= DAYS_IN_MILK[1];

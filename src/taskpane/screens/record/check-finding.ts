@@ -71,12 +71,15 @@ function checkLesion({ lesion, zone }: FindingEntry, disorder: Disorder | undefi
 
 function checkStage({ stage }: FindingEntry, disorder: Disorder | undefined): Problem[] {
   if (stage === "" || disorder === undefined) return [];
-  if (disorder.code !== "DD") return [stop("stage", `A stage goes with digital dermatitis only, not with ${disorder.code}.`)]; // prettier-ignore
+  if (disorder.code !== "DD")
+    return [stop("stage", `A stage goes with digital dermatitis only, not with ${disorder.code}.`)];
   return STAGES.some((known) => known === stage) ? [] : [stop("stage", `Stage must be one of ${STAGES.join(", ")}.`)];
 }
 
 function checkSeverity({ severity }: FindingEntry): Problem[] {
-  return severity === "" || /^[1-3]$/.test(severity) ? [] : [stop("severity", `Severity must be 1, 2 or 3; got ${severity}.`)]; // prettier-ignore
+  return severity === "" || /^[1-3]$/.test(severity)
+    ? []
+    : [stop("severity", `Severity must be 1, 2 or 3; got ${severity}.`)];
 }
 
 /** The limits of the rules table, which these lengths follow. */
@@ -95,11 +98,20 @@ function checkCare(care: Care, { claw }: FindingEntry): Problem[] {
     const text = care[key] as string;
     const value = typedNumber(text);
     if (value === undefined || (Number.isInteger(value) && value >= min && value <= max)) return [];
-    return [stop(`care.${key}` satisfies CareField, `${name} must be a whole number from ${min} to ${max} ${unit}; got ${text}.`)]; // prettier-ignore
+    return [
+      stop(
+        `care.${key}` satisfies CareField,
+        `${name} must be a whole number from ${min} to ${max} ${unit}; got ${text}.`,
+      ),
+    ];
   });
   if (care.block !== "" && care.block === claw)
     problems.push(
-      ask("care.block", `block:${claw}`, `The block is on the ${claw} claw, which has the lesion. A block goes on the sound claw. Is it right?`), // prettier-ignore
+      ask(
+        "care.block",
+        `block:${claw}`,
+        `The block is on the ${claw} claw, which has the lesion. A block goes on the sound claw. Is it right?`,
+      ),
     );
   return problems;
 }
@@ -124,6 +136,7 @@ function checkToe(field: "toeInner" | "toeOuter", name: string, text: string): P
   const [min, max] = TOE_MM;
   if (value === undefined || (value >= min && value <= max)) return [];
   const inMm = value * MM_PER_CM;
-  if (inMm >= min && inMm <= max) return [stop(field, `${name} is in mm: ${text} looks like cm. Is it ${Math.round(inMm)} mm?`)]; // prettier-ignore
+  if (inMm >= min && inMm <= max)
+    return [stop(field, `${name} is in mm: ${text} looks like cm. Is it ${Math.round(inMm)} mm?`)];
   return [stop(field, `${name} must be from ${min} to ${max} mm; got ${text}.`)];
 }

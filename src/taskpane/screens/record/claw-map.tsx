@@ -1,3 +1,4 @@
+import "./claw-map.css";
 import { useRef } from "preact/hooks";
 import { clawZones } from "../../../core/claws/claw-zones";
 import { type Drawing, DRAWING, drawingOf, type ZoneShape } from "./claw-shapes";

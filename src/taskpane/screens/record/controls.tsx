@@ -1,3 +1,4 @@
+import "./controls.css";
 import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 import type { Field } from "./fields";
@@ -82,7 +83,6 @@ export function Problems({
   readonly problems: readonly Problem[];
   agree(problem: Problem): void;
 }) {
-  // prettier-ignore
   if (problems.length === 0) return null;
   return (
     <div id={id} class="problems">

@@ -1,7 +1,7 @@
 import { ZONES_BETWEEN_CLAWS } from "../../../core/claws/claw-zones";
 import { disorderOf } from "../../../core/claws/disorder-key";
 import type { Care, Field, Visit } from "./fields";
-import { currentFinding, type Entry, type FindingEntry, type RecordState } from "./state"; // prettier-ignore
+import { currentFinding, type Entry, type FindingEntry, type RecordState } from "./state";
 import { typedNumber } from "./typed-text";
 
 const VISIT_FIELDS: ReadonlySet<Field> = new Set<keyof Visit>(["date", "place", "trimmer", "reason", "landmark"]);

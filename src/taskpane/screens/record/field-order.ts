@@ -3,7 +3,19 @@ import type { Field } from "./fields";
 import { currentFinding, type RecordState } from "./state";
 
 /** The way of the keyboard through an entry. */
-const WAY: readonly Field[] = ["cow", "score", "foot", "toeInner", "toeOuter", "claw", "zone", "lesion", "stage", "severity", "actions"]; // prettier-ignore
+const WAY: readonly Field[] = [
+  "cow",
+  "score",
+  "foot",
+  "toeInner",
+  "toeOuter",
+  "claw",
+  "zone",
+  "lesion",
+  "stage",
+  "severity",
+  "actions",
+];
 
 /** The field after this one. Toe lengths and the stage are passed over where they are not asked for. */
 export function fieldAfter(state: RecordState, field: Field): Field {

@@ -42,7 +42,15 @@ function Toes(props: PartProps) {
     foot === "" ? "Choose the foot first" : referenceClaw(limbOf(foot)) === claw ? "sets the length" : "follows it";
   const field = (name: "toeInner" | "toeOuter", claw: "inner" | "outer") => {
     const control = bound(props, name, `${claw === "inner" ? "Inner" : "Outer"} toe, mm`);
-    return <TextField {...control} disabled={control.disabled || foot === ""} value={toes?.[claw] ?? ""} numeric hint={note(claw)} />; // prettier-ignore
+    return (
+      <TextField
+        {...control}
+        disabled={control.disabled || foot === ""}
+        value={toes?.[claw] ?? ""}
+        numeric
+        hint={note(claw)}
+      />
+    );
   };
   return (
     <>

@@ -1,18 +1,16 @@
+import { ZONES_BETWEEN_CLAWS } from "../../../core/claws/claw-zones";
 import { defaultRecheckRules } from "../../../core/claws/recheck-rules";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
-import { ZONES_BETWEEN_CLAWS } from "../../../core/claws/claw-zones";
-import { isLame } from "./care";
-import { checkEntry, hindrance } from "./check";
+import { checkEntry } from "./check";
 import { cowAtHand } from "./check-visit";
-import type { Care, Field } from "./fields";
-import type { Draft, RecordState } from "./state";
-import { blankEntry, blankFinding, blankVisit, currentFinding, isBlankEntry, isBlankFinding } from "./state";
 import { withCare, withValue } from "./edits";
 import type { RecordEvent } from "./events";
-import { fieldAfter, goTo } from "./field-order";
+import { goTo } from "./field-order";
+import type { Care } from "./fields";
 import { afterKey, choose, takeCow } from "./keys";
-import { ask, type Problem, stop } from "./problems";
-import { plannedSave, type SaveKind } from "./rows";
+import { agreed, fresh, hindered, nothingFound, save, saveAgain, saved, saveFailed, tookBack } from "./saving";
+import type { Draft, RecordState } from "./state";
+import { blankEntry, blankFinding, blankVisit, currentFinding, isBlankEntry, isBlankFinding } from "./state";
 
 /** The screen before the workbook is read. An entry left from before is offered. */
 export function initialState(today: DaySerial, id: string, draft?: Draft): RecordState {
@@ -83,7 +81,18 @@ export function nextState(state: RecordState, event: RecordEvent): RecordState {
 
 type TypingEvent = Exclude<
   RecordEvent,
-  { type: "herd read" | "herd failed" | "day began" | "saved" | "save failed" | "take back" | "taken back" | "take back failed" | "left" } // prettier-ignore
+  {
+    type:
+      | "herd read"
+      | "herd failed"
+      | "day began"
+      | "saved"
+      | "save failed"
+      | "take back"
+      | "taken back"
+      | "take back failed"
+      | "left";
+  }
 >;
 
 function whileTyping(before: RecordState, event: TypingEvent): RecordState {
@@ -113,7 +122,10 @@ function whileTyping(before: RecordState, event: TypingEvent): RecordState {
     case "save":
       return save(state);
     case "clear":
-      return goTo({ ...fresh(state, event.nextId), cleared: isBlankEntry(state.entry) ? state.cleared : state.entry }, "cow"); // prettier-ignore
+      return goTo(
+        { ...fresh(state, event.nextId), cleared: isBlankEntry(state.entry) ? state.cleared : state.entry },
+        "cow",
+      );
     case "bring back":
       return state.cleared === undefined || !isBlankEntry(state.entry)
         ? state
@@ -123,10 +135,6 @@ function whileTyping(before: RecordState, event: TypingEvent): RecordState {
     case "drop draft":
       return goTo({ ...state, offered: state.offered?.earlier }, "cow");
   }
-}
-
-function fresh(state: RecordState, nextId: string): RecordState {
-  return { ...state, entry: blankEntry(nextId), left: [], attempted: false, error: "", footSide: "" };
 }
 
 /** A pane left open overnight goes on with the new day, unless another day was typed. */
@@ -158,7 +166,9 @@ function pointed(state: RecordState, { claw, zone }: Extract<RecordEvent, { type
 function anotherFinding(state: RecordState): RecordState {
   const { entry } = state;
   if (isBlankFinding(currentFinding(entry))) return goTo(state, "foot");
-  const problem = checkEntry(state, cowAtHand(state)).find(({ finding, kind }) => finding === entry.current && kind !== "tell"); // prettier-ignore
+  const problem = checkEntry(state, cowAtHand(state)).find(
+    ({ finding, kind }) => finding === entry.current && kind !== "tell",
+  );
   if (problem !== undefined) return hindered(state, problem);
   const findings = [...entry.findings.filter((finding) => !isBlankFinding(finding)), blankFinding];
   return goTo(
@@ -195,92 +205,3 @@ function resumeDraft(state: RecordState): RecordState {
 
 const BEGUN =
   "Saving had begun when the pane was closed. Save again: what is already in the workbook is not written twice.";
-
-/** The fault is shown, and the keyboard goes to its field. */
-function hindered(state: RecordState, problem: Problem): RecordState {
-  const { entry } = state;
-  const ofFoot = entry.findings.findIndex(({ foot }) => foot === problem.foot);
-  const place = problem.finding ?? (problem.foot !== undefined && ofFoot >= 0 ? ofFoot : entry.current);
-  const shown = { ...state, attempted: true, entry: { ...entry, current: place }, announced: problem.text };
-  return goTo(shown, problem.field);
-}
-
-/** The same for what no field is to blame for: it is told beside the button or key that was pressed. */
-function refused(state: RecordState, obstacle: Problem): RecordState {
-  return { ...hindered(state, obstacle), attempted: state.attempted, obstacle };
-}
-
-/** A score alone is an entry of a scoring day; a treated or sound cow has a row under Findings. */
-function save(state: RecordState): RecordState {
-  if (!state.entry.findings.every(isBlankFinding)) return handOver(state, "findings");
-  if (state.entry.score !== "") return handOver(state, "score");
-  if (state.entry.cow === "") return handOver(state, "findings");
-  return refused(state, stop("foot", "Enter a finding, or choose Nothing found."));
-}
-
-function nothingFound(state: RecordState): RecordState {
-  const { entry } = state;
-  if (entry.findings.some((finding) => !isBlankFinding({ ...finding, foot: "" })))
-    return refused(state, stop("foot", "Findings are entered: remove them before Nothing found."));
-  const rows = cowAtHand(state)?.facts.sameDay.length ?? 0;
-  if (rows > 0)
-    return refused(state, stop("foot", "She is entered on this day already; her score alone can be saved."));
-  const question = `${LAME_AND_SOUND}:${entry.cow}:${entry.score}`;
-  if (isLame(entry) === true && !entry.agreed.includes(question))
-    return refused(state, ask("foot", question, `Score ${entry.score} is lame. Lift the other foot of the pair too; where no cause is found, call the veterinarian. Save that nothing was found?`)); // prettier-ignore
-  return handOver({ ...state, entry: { ...entry, findings: [blankFinding], current: 0 } }, "sound");
-}
-
-const LAME_AND_SOUND = "lame-and-sound";
-
-/** A yes to a question; the keyboard goes on from its field, and what waited for the yes is done. */
-function agreed(state: RecordState, question: string, field: Field): RecordState {
-  const yes = { ...state, obstacle: undefined, entry: { ...state.entry, agreed: [...state.entry.agreed, question] } };
-  return question.startsWith(LAME_AND_SOUND) ? nothingFound(yes) : goTo(yes, fieldAfter(yes, field));
-}
-
-function handOver(state: RecordState, kind: SaveKind): RecordState {
-  if (state.herd === undefined) return { ...state, error: "The workbook is still being read. Try again in a moment." };
-  const at = cowAtHand(state);
-  const problem = hindrance(checkEntry(state, at));
-  if (problem !== undefined) return hindered(state, problem);
-  if (at === undefined) return state;
-  const planned = plannedSave(state, at, kind);
-  if (planned.save.changes.length === 0)
-    return { ...state, error: "There is nothing new to save for her on this day." };
-  return { ...state, error: "", obstacle: undefined, phase: { kind: "saving", planned }, announced: "Saving" };
-}
-
-/** The very save that was begun, whatever is typed: another under its id would be taken for written. */
-function saveAgain(state: RecordState): RecordState {
-  if (state.phase.kind !== "uncertain") return state;
-  return { ...state, phase: { kind: "saving", planned: state.phase.planned }, announced: "Saving again" };
-}
-
-function saved(state: RecordState, event: Extract<RecordEvent, { type: "saved" }>): RecordState {
-  const { phase } = state;
-  if (phase.kind !== "saving" || phase.planned.save.id !== event.id) return { ...state, past: event.past };
-  const { save, written } = phase.planned;
-  const next = fresh({ ...state, phase: { kind: "typing" }, past: event.past, cleared: undefined }, event.nextId);
-  return {
-    ...goTo(next, "cow"),
-    saved: { title: save.title, id: save.id, written },
-    announced: `Saved. ${save.title}`,
-  };
-}
-
-function saveFailed(state: RecordState, event: Extract<RecordEvent, { type: "save failed" }>): RecordState {
-  const { phase } = state;
-  if (phase.kind !== "saving" || phase.planned.save.id !== event.id) return state;
-  const { message } = event;
-  const { planned } = phase;
-  return event.uncertain
-    ? { ...goTo(state, "actions"), phase: { kind: "uncertain", planned, message }, announced: message }
-    : { ...goTo(state, "actions"), phase: { kind: "typing" }, error: message, announced: message };
-}
-
-function tookBack(state: RecordState, id: string): RecordState {
-  const title = state.past.find((past) => past.id === id)?.title ?? "";
-  const still = state.saved?.id === id ? undefined : state.saved;
-  return { ...state, takingBack: "", saved: still, error: "", announced: `Taken back. ${title}` };
-}

@@ -7,7 +7,14 @@ export function Actions({ state, send, newId }: PartProps & { newId(): string })
   const { entry, phase } = state;
   const busy = phase.kind !== "typing";
   const blank = entry.findings.every(isBlankFinding);
-  const label = phase.kind === "saving" ? "Saving ..." : phase.kind === "uncertain" ? "Save again" : blank && entry.score !== "" ? "Save the score alone" : "Save"; // prettier-ignore
+  const label =
+    phase.kind === "saving"
+      ? "Saving ..."
+      : phase.kind === "uncertain"
+        ? "Save again"
+        : blank && entry.score !== ""
+          ? "Save the score alone"
+          : "Save";
   return (
     <div
       class="actions"

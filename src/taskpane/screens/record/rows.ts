@@ -6,7 +6,7 @@ import { foldHeading } from "../../../herd/read-rows";
 import { lesionOf } from "../../../herd/cow-facts";
 import type { PlainCell } from "../../../workbook/port";
 import type { ColumnDefinition, TableDefinition } from "../../../workbook/table-definition";
-import { type Change, isDay, type NewRow, type TableContent, type TypedValue } from "../../../workbook/table-port"; // prettier-ignore
+import { type Change, isDay, type NewRow, type TableContent, type TypedValue } from "../../../workbook/table-port";
 import { findingsTable, scoresTable } from "../../../workbook/tables";
 import { counted } from "../../format";
 import { careOf, treatmentText } from "./care";
@@ -120,7 +120,8 @@ function keptToes({ entry, visit }: RecordState, found: readonly FindingEntry[])
 
 /** The lengths of a foot that have no row of their own, in words. */
 function toeNotes({ entry, visit }: RecordState, foot: Foot, kept: ReadonlyMap<FindingEntry, KeptToe>): string[] {
-  const inRow = (claw: "inner" | "outer") => [...kept.keys()].some((finding) => finding.foot === foot && finding.claw === claw); // prettier-ignore
+  const inRow = (claw: "inner" | "outer") =>
+    [...kept.keys()].some((finding) => finding.foot === foot && finding.claw === claw);
   return (["inner", "outer"] as const).flatMap((claw) => {
     const mm = typedNumber(entry.toes[foot]?.[claw] ?? "");
     return mm === undefined || inRow(claw) ? [] : [`${foot} ${claw} toe ${mm} mm from ${visit.landmark}`];
@@ -201,7 +202,15 @@ function inWords(table: string, row: Values): string {
   const parts = Object.entries(row).flatMap(([key, value]) => {
     if (value === null || LEFT_OUT.has(key)) return [];
     const text = isDay(value) ? isoDate(value.day) : String(value);
-    return [{ zone: `zone ${text}`, severity: `severity ${text}`, score: `score ${text}`, toeMm: `toe ${text} mm`, cow: `cow ${text}` }[key] ?? text]; // prettier-ignore
+    return [
+      {
+        zone: `zone ${text}`,
+        severity: `severity ${text}`,
+        score: `score ${text}`,
+        toeMm: `toe ${text} mm`,
+        cow: `cow ${text}`,
+      }[key] ?? text,
+    ];
   });
   return `${table}: ${parts.join(", ")}`;
 }

@@ -33,7 +33,12 @@ export function offeredDisorders({ entry }: RecordState): readonly Disorder[] {
   const text = finding.lesion.trim().toLowerCase();
   if (text === "" || isChosen(finding.lesion)) return ofZone;
   const fits = ({ code, name }: Disorder) =>
-    code.toLowerCase().startsWith(text) || name.toLowerCase().split(/[\s/,]+/).some((word) => word.startsWith(text)) || name.toLowerCase().startsWith(text); // prettier-ignore
+    code.toLowerCase().startsWith(text) ||
+    name
+      .toLowerCase()
+      .split(/[\s/,]+/)
+      .some((word) => word.startsWith(text)) ||
+    name.toLowerCase().startsWith(text);
   const near = ofZone.filter(fits);
   return near.length > 0 ? near : disorders.filter(fits);
 }

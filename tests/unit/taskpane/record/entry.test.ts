@@ -128,6 +128,15 @@ describe("bad input is told beside its field", () => {
     expect(told).toBe("stop: LH inner toe is in mm: 8.5 looks like cm. Is it 85 mm?");
   });
 
+  test("a toe length of a foot that was left again", async () => {
+    const typist = (await Typist.at()).send({ type: "typed", field: "landmark", text: "hard horn" }).type("12⏎0lh8.5");
+    typist.send({ type: "chose", field: "foot", value: "RH" }).type("⏎⏎o4⏎su⏎1⏎");
+    expect(typist.state.phase.kind).toBe("typing");
+    expect(contentOf(typist.state).problemsAt("toeInner")).toMatchObject([
+      { text: "LH inner toe is in mm: 8.5 looks like cm. Is it 85 mm?" },
+    ]);
+  });
+
   test("a lesion that is not found in the zone", async () => {
     const told = await problemAt("lesion", (typist) => typist.type("12⏎2lho2⏎su⏎"));
     expect(told).toBe("ask: Sole ulcer is found in zone 4, 5, not in zone 2. Are both right?");
