@@ -74,13 +74,13 @@ function toeUnit(named: (...texts: string[]) => boolean, { median }: Profile): U
   return { unit, certainty: Number.isNaN(median) ? 0.3 : 0.85, because: `half of the toes are longer than ${median}` };
 }
 
-function scale({ low: min, high: max, numbers }: Profile): UnitGuess {
+function scale({ min, low, high, numbers }: Profile): UnitGuess {
   if (numbers === 0) return { unit: "0-3", certainty: 0.3, because: "there are no scores yet" };
-  if (min === 0 && max <= 3) return { unit: "0-3", certainty: 0.95, because: `scores run from 0 to ${max}` };
-  if (max > 3 && max <= 5 && min >= 1)
-    return { unit: "1-5", certainty: 0.95, because: `scores run from ${min} to ${max}` };
+  if (low >= 1 && high > 3 && high <= 5)
+    return { unit: "1-5", certainty: 0.95, because: `scores run from ${low} to ${high}` };
+  if (min === 0 && high <= 3) return { unit: "0-3", certainty: 0.95, because: `scores run from 0 to ${high}` };
   const unit = min === 0 ? "0-3" : "1-5";
-  return { unit, certainty: 0.4, because: `scores run from ${min} to ${max}, which either scale has` };
+  return { unit, certainty: 0.4, because: `scores run from ${low} to ${high}, which either scale has` };
 }
 
 /** The order of day and month of a column of dates written as text; undefined where the dates are real ones. */

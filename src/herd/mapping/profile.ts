@@ -7,12 +7,11 @@ import { cellAt, holds } from "./plain-book";
 /** What the cells of a column are like, from a sample spread over all rows. */
 export interface Profile {
   readonly filled: number;
-  /** Shares of the filled cells. */
+  /** Shares of the filled cells; a number typed as text is a number here. */
   readonly numbers: number;
   readonly whole: number;
   readonly days: number;
   readonly textDates: number;
-  readonly textNumbers: number;
   readonly words: number;
   readonly order: OrderEvidence;
   /** Of the numbers. `low` and `high` leave out a few at either end, which may be mistakes. */
@@ -36,6 +35,8 @@ const DAYS_OF_HERDS = [29_221, 58_806] as const;
 const EXAMPLES = 3;
 /** So many values at either end of a column may be mistakes. */
 const ODD_SHARE = 0.04;
+/** In fewer values than these every one counts. */
+const FEWEST_WITH_ODD = 12;
 
 export function profileOf(block: Block, column: BlockColumn): Profile {
   const { sheet, firstRow, lastRow } = block;
@@ -45,7 +46,7 @@ export function profileOf(block: Block, column: BlockColumn): Profile {
   const dateTexts: string[] = [];
   const distinct = new Set<string>();
   const examples: PlainCell[] = [];
-  let [filled, whole, days, textNumbers] = [0, 0, 0, 0];
+  let [filled, whole, days] = [0, 0, 0];
   for (let row = firstRow; row <= lastRow; row += step) {
     const cell = cellAt(sheet, row, column.column);
     if (cell === null) continue;
@@ -59,12 +60,17 @@ export function profileOf(block: Block, column: BlockColumn): Profile {
       numbers.push(cell);
       if (Number.isInteger(cell)) whole++;
     } else if (typeof cell === "string") {
+      const typed = textNumber(cell);
       if (looksLikeDate(cell)) dateTexts.push(cell);
-      else if (textNumber(cell) !== undefined) textNumbers++;
-      else texts.push(cell.trim());
+      else if (typed === undefined) texts.push(cell.trim());
+      else if (typed.value !== undefined) {
+        numbers.push(typed.value);
+        if (Number.isInteger(typed.value)) whole++;
+      }
     }
   }
   numbers.sort((a, b) => a - b);
+  const odd = numbers.length < FEWEST_WITH_ODD ? 0 : Math.ceil(numbers.length * ODD_SHARE);
   const share = (count: number): number => (filled === 0 ? 0 : count / filled);
   return {
     filled,
@@ -72,11 +78,10 @@ export function profileOf(block: Block, column: BlockColumn): Profile {
     whole: share(whole),
     days: share(days),
     textDates: share(dateTexts.length),
-    textNumbers: share(textNumbers),
     words: share(texts.length),
     order: orderOf(dateTexts),
-    low: numbers[Math.floor((numbers.length - 1) * ODD_SHARE)] ?? NaN,
-    high: numbers[Math.ceil((numbers.length - 1) * (1 - ODD_SHARE))] ?? NaN,
+    low: numbers[odd] ?? NaN,
+    high: numbers[numbers.length - 1 - odd] ?? NaN,
     min: numbers[0] ?? NaN,
     max: numbers.at(-1) ?? NaN,
     median: numbers[Math.floor(numbers.length / 2)] ?? NaN,
