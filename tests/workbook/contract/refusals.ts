@@ -1,5 +1,5 @@
 import { rowAsRead, type TablePort } from "../../../src/workbook/table-port";
-import { finding, MARCH_1, refusedAs, saveOf, startTables, typedRows, wholeBook } from "./start";
+import { finding, findings, MARCH_1, refusedAs, saveOf, startTables, typedRows, wholeBook } from "./start";
 import type { TestBook, TestHost } from "./test-book";
 
 export function refusalContract(host: TestHost): void {
@@ -67,7 +67,7 @@ export function refusalContract(host: TestHost): void {
   test("no room: another table below", async () => {
     const upper = { ...startTables[1]!, rows: [[1, "look", MARCH_1, null]] };
     const lower = { ...startTables[2]!, sheet: upper.sheet, address: "D5" };
-    book = await host.open([upper, lower]);
+    book = await host.open([findings, upper, lower]);
     port = book.user();
     await port.save(saveOf({ append: "Care", rows: [{ Cow: 2 }] }));
     await refusedAs(port.save(saveOf({ append: "Care", rows: [{ Cow: 3 }] })), "full");

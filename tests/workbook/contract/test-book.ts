@@ -59,6 +59,8 @@ export interface TestBook {
 /** A host as the contract needs it. */
 export interface TestHost {
   readonly name: string;
+  /** Whoever opens the workbook is the same user, whose changes are all local. */
+  readonly oneUser?: boolean;
   /** Where several users write at once, blank rows may be left between theirs. */
   readonly mayLeaveBlankRows?: boolean;
   open(tables: readonly StartTable[]): Promise<TestBook>;

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { day } from "../../../src/core/shared/days";
 import { cellText } from "../../../src/workbook/plain-text";
 import { rowAsRead } from "../../../src/workbook/table-port";
-import { MARCH_1, saveOf, startTables, typedRows } from "./start";
+import { findings, MARCH_1, saveOf, startTables, typedRows } from "./start";
 import type { TestHost } from "./test-book";
 
 /** Text that a spreadsheet takes for something else when it is typed, and text that is hard to keep. */
@@ -124,6 +124,7 @@ export function valuesContract(host: TestHost): void {
   test("the headings may hold any characters", async () => {
     const headings = ["Cow #", "Toe [mm]", "What's 'up'?", "Größe", "A\nB", "1st"];
     const book = await host.open([
+      findings,
       { name: "Odd_1", sheet: "It's", address: "C4", headings, rows: [[1, 2, 3, 4, 5, 6]] },
     ]);
     const port = book.user();
