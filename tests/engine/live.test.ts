@@ -87,6 +87,21 @@ describe("while cells are being typed", () => {
     expect([changed.value("D1"), changed.value("D2")]).toEqual([61, 3]);
   });
 
+  test("let-and-lambda: parsed anew after a table has changed", async () => {
+    await open(
+      { A1: "Cow", A2: 1, A3: 2, D1: "=LET(x,A2,x*2)", D2: "=SUM(MAP(A2:A3,LAMBDA(v,v+1)))" },
+      { tables: [{ sheet: "Data", name: "Cows", area: "A1:A3" }] },
+    );
+    await engine!.injector.get(ICommandService).executeCommand(SetSheetTableCommand.id, {
+      unitId: engine!.workbook.getUnitId(),
+      tableId: "table-Cows",
+      updateRange: { newRange: { startRow: 0, endRow: 3, startColumn: 0, endColumn: 0 } },
+    });
+    await settled();
+    const result = await type("A2", 5);
+    expect([result.value("D1"), result.value("D2")]).toEqual([10, 9]);
+  });
+
   test("throwing-formula: a formula that throws leaves the others alone", async () => {
     const broken: FunctionSpec = {
       ...registry[0]!,
