@@ -15,22 +15,22 @@ export function editMutations(grid: OpenGrid, table: SheetTable, plan: TablePlan
   const writes = [...plan.set, ...plan.append];
   const below = plan.append.filter(({ index }) => index >= table.bodyRows).length;
   if (below > 0) refuseFull(grid, table, below);
-  const sheetId = table.sheet.getSheetId();
-  const values: Cells = {};
-  for (const write of writes) putValues(values, table, write);
-  const growth = grown(grid, table, below, values);
-  const filled: Cells = {};
-  for (const { index } of plan.append) if (!growth.fillsDown || index < table.bodyRows) fillDown(filled, table, index);
-  const formats = dayFormats(table, writes);
-  const changes = [filled, values, formats].filter((cells) => !isBlank(cells));
-  const steps = changes.map((cells) => cellsChange(grid, sheetId, cells));
-  const own = inSequence(steps);
+  const cells: Cells = {};
+  for (const write of writes) putValues(cells, table, write);
+  const growth = grown(grid, table, below, cells);
+  for (const { index } of plan.append) if (!growth.fillsDown || index < table.bodyRows) fillDown(cells, table, index);
+  // All in one: the grid looks through every formula of the workbook at each change of cells.
+  const own = inSequence([cellsChange(grid, table.sheet.getSheetId(), cells)]);
   return { redos: [...growth.redos, ...own.redos], undos: [...own.undos, ...growth.undos] };
 }
 
+/** Values in their cells; a day with a date format where the cell, or the one above a new row, has none. */
 function putValues(cells: Cells, table: SheetTable, { index, cells: values }: RowWrite): void {
   values.forEach((value, column) => {
-    if (value !== undefined) put(cells, table.firstRow + index, table.firstColumn + column, valueCell(value));
+    if (value === undefined) return;
+    const isDated = isDateFormat(table.numberFormat(Math.min(index, table.bodyRows - 1), column));
+    const format = isDay(value) && !isDated ? formatCell() : {};
+    put(cells, table.firstRow + index, table.firstColumn + column, { ...valueCell(value), ...format });
   });
 }
 
@@ -63,19 +63,6 @@ function fillDown(cells: Cells, table: SheetTable, index: number): void {
     if (formula === undefined || hasFormula(table.cell(index, column))) return;
     put(cells, table.firstRow + index, table.firstColumn + column, formulaCell(formula));
   });
-}
-
-/** A date format for days in cells that have none, and in rows below it none above. */
-function dayFormats(table: SheetTable, writes: readonly RowWrite[]): Cells {
-  const cells: Cells = {};
-  for (const { index, cells: values } of writes) {
-    values.forEach((value, column) => {
-      const from = Math.min(index, table.bodyRows - 1);
-      if (!isDay(value) || isDateFormat(table.numberFormat(from, column))) return;
-      put(cells, table.firstRow + index, table.firstColumn + column, formatCell());
-    });
-  }
-  return cells;
 }
 
 function refuseFull({ workbook }: OpenGrid, table: SheetTable, rows: number): void {
