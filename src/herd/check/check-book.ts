@@ -7,8 +7,8 @@ import { LesionWords } from "../codes/words";
 import { type Block, columnCells } from "../mapping/block";
 import { findBlocks } from "../mapping/find-blocks";
 import { guessBook } from "../mapping/guess-book";
-import { UNIT_CERTAIN } from "../mapping/guess-unit";
 import type { Mapping } from "../mapping/mapping";
+import { openQuestions } from "../mapping/open-questions";
 import type { PlainBook } from "../mapping/plain-book";
 import { type MappedTable, readMapped } from "../mapping/read-mapped";
 import { resolveMapping } from "../mapping/resolve";
@@ -64,13 +64,7 @@ interface FoundMapping {
 
 function guessed(book: PlainBook): FoundMapping {
   const { sources, problems } = guessBook(book);
-  const unsure = sources.flatMap(({ table, columns }) =>
-    columns
-      .filter(({ unitGuess }) => unitGuess !== undefined && unitGuess.certainty < UNIT_CERTAIN)
-      .map(
-        ({ heading, unit }) => `${table}: "${heading}" was taken to be in ${unit!}; say so under Set up if it is not.`,
-      ),
-  );
+  const unsure = sources.flatMap(openQuestions).map(({ question }) => question);
   const lost = sources.flatMap(({ table, missing, sheet }) => missing.map((heading) => `${table}: no column of ${sheet} was found for ${heading}.`)); // prettier-ignore
   const own = new Set<string>(sources.filter((source) => source.own).map(({ table }) => table));
   return { mapping: { sources }, own, remarks: [...problems, ...sources.flatMap(({ remarks }) => remarks), ...lost, ...unsure] }; // prettier-ignore
