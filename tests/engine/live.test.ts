@@ -41,13 +41,15 @@ async function type(address: string, content: number | string): Promise<Answers>
 
 describe("while cells are being typed", () => {
   test("spill-order, range-union: a changed cell changes what follows from it", async () => {
-    await open({ A1: 1, A2: "=A1*2", B1: "=SEQUENCE(A1)", C1: "=SUM(B2:B9)", D1: "=B1#*10" });
+    await open({ A1: 1, A2: "=A1*2", B1: "=SEQUENCE(A1)", C1: "=SUM(B2:B9)", D1: "=B1#*10", F1: "=B3+100" });
     const result = await type("A1", 3);
     expect(result.value("A2")).toBe(6);
     expect(result.block("B1:B3")).toEqual([[1], [2], [3]]);
     expect(result.value("C1")).toBe(5);
     expect(result.block("D1:D3")).toEqual([[10], [20], [30]]);
+    expect(result.value("F1")).toBe(103);
     const less = await type("A1", 2);
+    expect(less.value("F1")).toBe(100);
     expect(less.block("B1:B3")).toEqual([[1], [2], [null]]);
     expect(less.value("C1")).toBe(2);
     expect(less.block("D1:D3")).toEqual([[10], [20], [null]]);
