@@ -2,47 +2,23 @@ import { cellPosition } from "../../../src/workbook/cell-address";
 import { OfficeHost } from "../../../src/workbook/office/tables/host";
 import type { PlainCell } from "../../../src/workbook/port";
 import { openTables } from "../../../src/workbook/saving/open-tables";
-import { FakeDocument, type FakeSheet, type FakeTable, type Habits, USUAL_HABITS } from "../../fakes/office/document";
+import {
+  type FakeDocument,
+  type FakeSheet,
+  type FakeTable,
+  type Habits,
+  USUAL_HABITS,
+} from "../../fakes/office/document";
+import { columnOf, startDocument, tableOf } from "../../fakes/office/start-document";
 import { deleteTableRow, insertTableRows } from "../../fakes/office/table-rows";
 import { fakeRun } from "../../fakes/office/workbook";
 import { tablePortContract } from "./contract";
-import type { OtherUser, RawCell, StartTable, TestBook, TestHost } from "./test-book";
+import type { OtherUser, RawCell, TestBook, TestHost } from "./test-book";
 
 const documents: FakeDocument[] = [];
 afterEach(() => {
   for (const document of documents.splice(0)) expect(document.misuses).toEqual([]);
 });
-
-function startDocument(tables: readonly StartTable[], habits: Habits): FakeDocument {
-  const document = new FakeDocument(habits);
-  documents.push(document);
-  for (const { name, sheet: sheetName, address, headings, days = [], calculated, rows } of tables) {
-    const sheet = document.sheets.find((known) => known.name === sheetName) ?? document.addSheet(sheetName);
-    const { row, column } = cellPosition(address);
-    headings.forEach((heading, at) => sheet.put(row, column + at, { value: heading, numberFormat: "General" }));
-    rows.forEach((cells, down) =>
-      headings.forEach((heading, at) => {
-        const numberFormat = days.includes(heading) ? "dd/mm/yyyy" : "General";
-        const formula = heading === calculated?.heading ? `=[@${calculated.from}]+${calculated.add}` : undefined;
-        const cell = { value: formula === undefined ? (cells[at] ?? "") : 1, numberFormat };
-        sheet.put(row + 1 + down, column + at, formula === undefined ? cell : { ...cell, formula });
-      }),
-    );
-    document.addTable({ sheet, row, column, rows: rows.length + 1, columns: headings.length }).name = name;
-  }
-  return document;
-}
-
-function tableOf(document: FakeDocument, name: string): FakeTable {
-  const table = document.tables.find((known) => known.name === name);
-  if (table === undefined) throw new Error(`no table ${name}`);
-  return table;
-}
-
-function columnOf({ sheet, row, column, width }: FakeTable, heading: string): number {
-  for (let at = column; at < column + width; at++) if (sheet.cell(row, at).value === heading) return at;
-  throw new Error(`no column ${heading}`);
-}
 
 function otherUser(document: FakeDocument): OtherUser {
   const changed = (table: FakeTable): void => document.emit({ type: "changed", table }, "other");
@@ -94,6 +70,7 @@ function officeHost(name: string, habits: Habits): TestHost {
     mayLeaveBlankRows: habits.growth !== "all",
     open: async (tables): Promise<TestBook> => {
       const document = startDocument(tables, habits);
+      documents.push(document);
       return {
         user: (log) => openTables(new OfficeHost(fakeRun(document, {})), log),
         other: otherUser(document),
