@@ -53,7 +53,8 @@ export function markNewCases(findings: Findings, gapDays: number): MarkedRows {
   const lastDays = new Int32Array(SITES);
   for (let cow = 0; cow < cases.cowCount; cow++) {
     for (let at = firstOfCow[cow]!; at < firstOfCow[cow + 1]!; at++) {
-      const [day, site] = [daysAndSites[at]! >> SITE_BITS, daysAndSites[at]! & (SITES - 1)];
+      const day = daysAndSites[at]! >> SITE_BITS;
+      const site = daysAndSites[at]! & (SITES - 1);
       const isRepeat = cowOfSite[site] === cow && day - lastDays[site]! <= gapDays;
       marks[rowsByCow[at]!] = isRepeat ? REPEAT : NEW_CASE;
       cowOfSite[site] = cow;
@@ -83,7 +84,8 @@ function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
   const [marks, places, sites] = [new Int8Array(rows).fill(NO_CASE), new Uint8Array(rows), new Uint8Array(rows)];
   let [used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot] = [0, 0, 0, 0, 0, 0, 0];
   for (let row = 0; row < rows; row++) {
-    const [lesion, cowWord] = [lesionWords.places[row]!, cowWords.places[row]!];
+    const lesion = lesionWords.places[row]!;
+    const cowWord = cowWords.places[row]!;
     if (lesion === NO_WORD) {
       if (cowWord !== NO_WORD) withoutLesion++;
       continue;

@@ -56,7 +56,8 @@ export class NumberPlaces {
    * bits, so that lists in order stay in the cache; where it is taken the other bits say where to look next.
    */
   #slotOf(number: number): number {
-    const [numbers, places] = [this.#numbers, this.#places];
+    const numbers = this.#numbers;
+    const places = this.#places;
     const last = places.length - 1;
     let bits = this.#bitsOf(number);
     let slot = bits & last;
