@@ -2,14 +2,19 @@ import type { WorkbookModel } from "../xlsx/model";
 import { openEngine } from "./open-engine";
 import { type ComputedWorkbook, readResults } from "./results";
 import { toSnapshot } from "./snapshot";
+import { hasFormulas, typedValues } from "./typed-values";
 
 /** Results may be longer than anything in the workbook. */
 const SPARE_ROWS = 10_000;
 
 let workbooksOpened = 0;
 
-/** Computes a whole workbook without a screen. */
+/**
+ * Computes a whole workbook without a screen. One without formulas is not given to the engine, which would wait for a
+ * calculation that never ends and fail once it is closed.
+ */
 export async function recalculate(model: WorkbookModel): Promise<ComputedWorkbook> {
+  if (!hasFormulas(model)) return typedValues(model);
   const id = `workbook-${workbooksOpened++}`;
   const engine = openEngine(toSnapshot(model, { id, savedValues: false, spareRows: SPARE_ROWS }));
   try {

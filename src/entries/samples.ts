@@ -27,18 +27,9 @@ const ids = registry.map(({ id }) => id);
 /** The workbook is written without values, computed, and written again with them. */
 async function computedBytes(book: NewWorkbook): Promise<Uint8Array> {
   const bare = await writeWorkbook(book, ids);
-  if (!hasFormulas(book)) return bare;
   const computed = await recalculate(readWorkbook(bare, ids));
   refuseErrors(computed);
   return writeWorkbook(book, ids, valuesOf(computed));
-}
-
-function hasFormulas({ sheets }: NewWorkbook): boolean {
-  return sheets.some(
-    ({ cells, tables }) =>
-      cells.some(({ holds }) => typeof holds === "object" && holds !== null && "formula" in holds) ||
-      tables.some(({ columns }) => columns.some(({ formula }) => formula !== undefined)),
-  );
 }
 
 /** A sample that shows an error shows a mistake of ours. */

@@ -70,6 +70,17 @@ describe("npm run recalc", () => {
     expect(out).toMatch(/B4 #N\/A: count is blank: enter/);
   });
 
+  test("a workbook without a formula computes nothing, and the script ends well", () => {
+    const path = put(
+      "typed.xlsx",
+      handMade({ sheets: { Herd: '<row r="1"><c r="A1"><v>200</v></c><c r="B1" t="e"><v>#N/A</v></c></row>' } }),
+    );
+    const script = join(__dirname, "../../src/entries/recalc.ts");
+    const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", script, path], { encoding: "utf8" });
+    expect([status, stderr]).toEqual([0, ""]);
+    expect(stdout).toMatch(/^typed\.xlsx: 0 cells computed, 1 error$/m);
+  });
+
   test("writes every cell that is not empty as JSON, the filled ones too", async () => {
     await recalc(put("herd.xlsx"), "--json", "values.json");
     const { Herd: cells } = JSON.parse(readFileSync(join(folder, "values.json"), "utf8")) as Record<
