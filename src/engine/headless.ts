@@ -14,9 +14,10 @@ let workbooksOpened = 0;
  * calculation that never ends and fail once it is closed.
  */
 export async function recalculate(model: WorkbookModel): Promise<ComputedWorkbook> {
-  if (!hasFormulas(model)) return typedValues(model);
   const id = `workbook-${workbooksOpened++}`;
-  const engine = openEngine(toSnapshot(model, { id, savedValues: false, spareRows: SPARE_ROWS }));
+  const snapshot = toSnapshot(model, { id, savedValues: false, spareRows: SPARE_ROWS });
+  if (!hasFormulas(model)) return typedValues(model);
+  const engine = openEngine(snapshot);
   try {
     await engine.settled();
     return readResults(engine.workbook, engine.injector, engine.log);

@@ -76,7 +76,9 @@ describe("npm run recalc", () => {
       handMade({ sheets: { Herd: '<row r="1"><c r="A1"><v>200</v></c><c r="B1" t="e"><v>#N/A</v></c></row>' } }),
     );
     const script = join(__dirname, "../../src/entries/recalc.ts");
-    const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", script, path], { encoding: "utf8" });
+    const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", script, path], {
+      encoding: "utf8",
+    });
     expect([status, stderr]).toEqual([0, ""]);
     expect(stdout).toMatch(/^typed\.xlsx: 0 cells computed, 1 error$/m);
   });
