@@ -1,7 +1,30 @@
+import type { DaySerial } from "../core/shared/days";
 import { openPane as draw } from "../taskpane/pane";
+import { today } from "../taskpane/today";
+import { dayOfWorkbook } from "../workbook/office/as-of";
 import { OfficePort } from "../workbook/office/port";
+import { OfficeHost } from "../workbook/office/tables/host";
+import { openTables } from "../workbook/saving/open-tables";
+import { draftsOf, savesOf } from "./kept-in-browser";
 
 /** Draws the pane on the workbook that is open in Excel. */
-export function openPane(place: Element): void {
-  draw(place, { port: new OfficePort() });
+export async function openPane(place: Element): Promise<void> {
+  const name = Office.context.document.url;
+  const fixedDay = await readFixedDay();
+  draw(place, {
+    port: new OfficePort(),
+    tables: openTables(new OfficeHost(), savesOf(name)),
+    recordDrafts: draftsOf(name),
+    today: () => fixedDay ?? today(),
+  });
+}
+
+/** The workbook's day where it is another than today's; a cell with =TODAY() goes on with the clock. */
+async function readFixedDay(): Promise<DaySerial | undefined> {
+  try {
+    const day = await dayOfWorkbook();
+    return day === today() ? undefined : day;
+  } catch {
+    return undefined;
+  }
 }

@@ -4,6 +4,6 @@ void Office.onReady().then(async ({ host }) => {
   if (place === null) return;
   if (host === Office.HostType.Excel) {
     const { openPane } = await import(/* webpackChunkName: "pane" */ "./pane");
-    openPane(place);
+    await openPane(place);
   } else place.textContent = "Evenfoot works inside Excel. Open it there from the Home tab.";
 });

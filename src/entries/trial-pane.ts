@@ -1,14 +1,29 @@
 import { openPane } from "../taskpane/pane";
+import { today } from "../taskpane/today";
 import type { WorkbookPort } from "../workbook/port";
+import { framedHost } from "../workbook/saving/framed-host";
+import { openTables } from "../workbook/saving/open-tables";
+import type { TableHost } from "../workbook/table-host";
+import { draftsOf } from "./kept-in-browser";
 
 /** The pane in its frame beside the grid. The page around it hands it the workbook. */
 declare global {
   interface Window {
     /** Set by the trial page before it loads the frame. */
     workbookPort?: WorkbookPort;
+    workbookTables?: TableHost;
+    /** The day that the workbook counts from, where it says so. */
+    dayOfWorkbook?(): number | undefined;
   }
 }
 
 const place = document.getElementById("pane");
-const port = window.parent.workbookPort;
-if (place && port) openPane(place, { port });
+const { workbookPort: port, workbookTables: tables, dayOfWorkbook } = window.parent;
+if (place && port && tables) {
+  openPane(place, {
+    port,
+    tables: openTables(framedHost(tables)),
+    recordDrafts: draftsOf("trial"),
+    today: () => dayOfWorkbook?.() ?? today(),
+  });
+}

@@ -1,12 +1,13 @@
 import "./pane.css";
 import { type ComponentChildren, render } from "preact";
 import { useState } from "preact/hooks";
+import type { DaySerial } from "../core/shared/days";
 import type { WorkbookPort } from "../workbook/port";
 import type { TablePort } from "../workbook/table-port";
 import { Tabs } from "./parts/tabs";
 import { Due } from "./screens/due/screen";
 import { Explain } from "./screens/explain/screen";
-import { today } from "./today";
+import { today as dayOfComputer } from "./today";
 import { type DraftKeeper, Record } from "./screens/record/screen";
 
 /** The workbook behind the pane. Without its tables a host can only have its figures explained. */
@@ -14,6 +15,8 @@ export interface PaneWorkbook {
   readonly port: WorkbookPort;
   readonly tables?: TablePort;
   readonly recordDrafts?: DraftKeeper;
+  /** The day that the workbook counts from; the computer's own day where it is not given. */
+  today?(): DaySerial;
 }
 
 interface Screen {
@@ -27,11 +30,11 @@ export function openPane(place: Element, workbook: PaneWorkbook): void {
   render(<Pane {...workbook} />, place);
 }
 
-function screensOf({ port, tables, recordDrafts }: PaneWorkbook): readonly Screen[] {
+function screensOf({ port, tables, recordDrafts, today = dayOfComputer }: PaneWorkbook): readonly Screen[] {
   const explain: Screen = { id: "explain", title: "Explain", content: <Explain port={port} /> };
   if (tables === undefined || recordDrafts === undefined) return [explain];
   return [
-    { id: "record", title: "Record", content: <Record tables={tables} drafts={recordDrafts} /> },
+    { id: "record", title: "Record", content: <Record tables={tables} drafts={recordDrafts} today={today} /> },
     { id: "due", title: "Due", content: <Due tables={tables} today={today()} /> },
     explain,
   ];

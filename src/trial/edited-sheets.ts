@@ -2,18 +2,16 @@ import type { ICellData, Nullable, Workbook } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { TableManager } from "@univerjs/sheets-table";
 import type { ComputedWorkbook } from "../engine/results";
-import { sheetId } from "../engine/snapshot";
 import { styleNumber } from "../engine/snapshot/sheet";
-import type { WorkbookModel } from "../xlsx/model";
 import type { EditedCell, EditedSheet } from "../xlsx/save-edits";
 import type { Grid } from "./grid/open-grid";
 
-/** The sheets of a workbook as they now stand in the grid. `model` is what the grid was opened with. */
-export function editedSheets(grid: Grid, model: WorkbookModel, { sheets: fresh }: ComputedWorkbook): EditedSheet[] {
+/** The sheets of a workbook as they now stand in the grid. */
+export function editedSheets(grid: Grid, { sheets: fresh }: ComputedWorkbook): EditedSheet[] {
   const workbook = grid.api.getActiveWorkbook()!.getWorkbook();
   const tables = grid.injector.get(TableManager);
-  return model.sheets.map(({ name }, index): EditedSheet => {
-    const id = sheetId(index);
+  return workbook.getSheets().map((sheet): EditedSheet => {
+    const [id, name] = [sheet.getSheetId(), sheet.getName()];
     return {
       name,
       contents: contentsOf(grid, workbook, id),
@@ -22,7 +20,7 @@ export function editedSheets(grid: Grid, model: WorkbookModel, { sheets: fresh }
         const area = { firstRow: startRow, firstColumn: startColumn, lastRow: endRow, lastColumn: endColumn };
         return { name: table.getDisplayName(), area };
       }),
-      fresh: fresh.find((sheet) => sheet.name === name) ?? { name, cells: [], spills: [] },
+      fresh: fresh.find((known) => known.name === name) ?? { name, cells: [], spills: [] },
     };
   });
 }

@@ -1,9 +1,12 @@
 import { type ComputedWorkbook, readResults } from "../engine/results";
 import { toSnapshot } from "../engine/snapshot";
 import type { GridPort } from "../workbook/grid/port";
+import type { GridTableHost } from "../workbook/grid/tables/host";
 import type { WorkbookModel } from "../xlsx/model";
+import { readProtection } from "../xlsx/protection";
 import { readWorkbook } from "../xlsx/read";
 import { saveEdits } from "../xlsx/save-edits";
+import { withAddedSheets, withAddedTables, withoutAddedTables } from "./added-parts";
 import { editedSheets } from "./edited-sheets";
 import { type Grid, openGrid } from "./grid/open-grid";
 
@@ -23,6 +26,7 @@ export class Session {
   constructor(
     private readonly place: HTMLElement,
     private readonly port: GridPort,
+    private readonly tables: GridTableHost,
     /** Ids of the worksheet functions, by which their stored names are told apart. */
     private readonly functionIds: readonly string[],
   ) {}
@@ -52,6 +56,9 @@ export class Session {
     this.workbook = { name, bytes, model, grid };
     this.port.turnTo(grid);
     await grid.computed();
+    const { api, injector } = grid;
+    const workbook = api.getActiveWorkbook()!.getWorkbook();
+    this.tables.turnTo({ workbook, injector, protectedSheets: readProtection(bytes).sheets });
   }
 
   /** What the open workbook shows. */
@@ -64,13 +71,18 @@ export class Session {
   /** The bytes of the workbook with all that was typed, computed to the end. */
   async save(): Promise<Uint8Array> {
     if (!this.workbook) throw new Error("no workbook is open");
-    const { bytes, model, grid } = this.workbook;
+    const { grid } = this.workbook;
     await grid.computed();
-    return saveEdits(bytes, model, this.functionIds, editedSheets(grid, model, this.results()));
+    const sheets = editedSheets(grid, this.results());
+    const names = sheets.map(({ name }) => name);
+    const { bytes, model } = withAddedSheets(this.workbook, names, this.functionIds);
+    const saved = saveEdits(bytes, model, this.functionIds, withoutAddedTables(sheets, model));
+    return withAddedTables(saved, sheets, model, this.functionIds);
   }
 
   private close(): void {
     this.port.turnTo(undefined);
+    this.tables.turnTo(undefined);
     this.workbook?.grid.close();
     this.workbook = undefined;
     this.place.replaceChildren();

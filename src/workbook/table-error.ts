@@ -42,6 +42,15 @@ export class TableError extends Error {
   }
 }
 
+/** The same error where it was made by another copy of this code, such as that of the page around a frame. */
+export function asTableError(error: unknown): TableError | undefined {
+  if (error instanceof TableError) return error;
+  if (typeof error !== "object" || error === null) return undefined;
+  const { name, kind, message } = error as Partial<TableError>;
+  if (name !== "TableError" || kind === undefined || message === undefined) return undefined;
+  return new TableError(kind, message, { cause: error });
+}
+
 /** `likely` is the one table that has the wanted columns, if there is just one. */
 export function tableGone(name: string, likely?: string): TableError {
   const hint = likely === undefined ? "" : ` It may now be called ${likely}.`;

@@ -25,7 +25,7 @@ export interface TrialPage {
 
 let browser: Browser | undefined;
 
-/** Opens the trial page and waits until the workbook is computed. */
+/** Opens the trial page, waits until the workbook is computed, and turns the pane to Explain. */
 export async function openTrial(options: BrowserContextOptions = {}): Promise<TrialPage> {
   const address = process.env["TRIAL_ADDRESS"]!;
   browser ??= await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
@@ -45,6 +45,7 @@ export async function openTrial(options: BrowserContextOptions = {}): Promise<Tr
   await computed(page);
   const pane = page.frame({ url: /pane\.html$/ });
   if (!pane) throw new Error("the page has no pane");
+  await pane.getByRole("tab", { name: "Explain" }).click();
   return { page, pane, outside, errors, close: () => context.close() };
 }
 

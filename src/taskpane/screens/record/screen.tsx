@@ -1,10 +1,10 @@
 import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
+import type { DaySerial } from "../../../core/shared/days";
 import { readHerd, RULES_TABLE } from "../../../herd/herd";
 import { TableError } from "../../../workbook/table-error";
 import type { TablePort } from "../../../workbook/table-port";
 import { cowsTable, findingsTable, scoresTable } from "../../../workbook/tables";
 import { rulesInForce } from "../../rules";
-import { today } from "../../today";
 import { keptDraft } from "./kept-draft";
 import { draftOf, initialState, nextState } from "./model";
 import type { Draft } from "./state";
@@ -20,6 +20,8 @@ export interface DraftKeeper {
 interface RecordProps {
   readonly tables: TablePort;
   readonly drafts: DraftKeeper;
+  /** The day it is. */
+  today(): DaySerial;
 }
 
 /** Typing in the workbook reports change after change: it is read anew once it has paused. */
@@ -29,7 +31,7 @@ const READ_TABLES: ReadonlySet<string> = new Set([cowsTable.name, findingsTable.
 const newId = (): string => crypto.randomUUID();
 
 /** The screen on a workbook. */
-export function Record({ tables, drafts }: RecordProps) {
+export function Record({ tables, drafts, today }: RecordProps) {
   const start = useMemo(() => initialState(today(), newId(), keptDraft(drafts.read())), [drafts]);
   const [state, send] = useReducer(nextState, start);
   const { phase, takingBack } = state;
@@ -49,7 +51,7 @@ export function Record({ tables, drafts }: RecordProps) {
       },
       (error: unknown) => turn === reads.current && send({ type: "herd failed", message: messageOf(error) }),
     );
-  }, [tables]);
+  }, [tables, today]);
 
   useEffect(() => {
     read();
