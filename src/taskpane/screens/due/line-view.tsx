@@ -9,7 +9,7 @@ import { proposedLook } from "./outcomes";
 import { DayField } from "./day-field";
 import type { DueState } from "./state";
 import { TakeBack } from "./take-back";
-import type { DueViewProps } from "./view";
+import type { DueViewProps } from "./view-props";
 
 type LineProps = DueViewProps & { readonly line: DueLine };
 

@@ -1,5 +1,4 @@
 import { useEffect, useState } from "preact/hooks";
-import type { Outcome } from "../../../core/claws/next-look";
 import { isoDate } from "../../../core/shared/days";
 import { counted } from "../../format";
 import { Note, TextList } from "../../parts/blocks";
@@ -8,14 +7,9 @@ import { useFocusInList } from "./keep-focus";
 import { LineView } from "./line-view";
 import { TakeBack } from "./take-back";
 import { isBusy, linesOf, listingIn, summary } from "./model";
-import type { DueEvent, DueState, Notice } from "./state";
+import type { Notice } from "./state";
+import type { DueViewProps } from "./view-props";
 import { Tools } from "./tools-view";
-
-export interface DueViewProps {
-  readonly state: DueState;
-  dispatch(event: DueEvent): void;
-  choose(key: string, outcome: Outcome): void;
-}
 
 /** What is due, line by line. */
 export function DueView(props: DueViewProps) {
