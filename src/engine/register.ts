@@ -11,6 +11,7 @@ import type { FunctionSpec } from "../functions/define";
 import { evaluate } from "../functions/evaluate";
 import { registry } from "../functions/registry";
 import type { CallError, CallLog, CallResult } from "./call-log";
+import { forgetMovedCells } from "./moved-cells";
 import { engineValue, plainArgument } from "./values";
 
 export const NAMESPACE = "HERD";
@@ -61,4 +62,5 @@ export function attachCallLog(injector: Injector, log: CallLog): void {
     setOther(...parameters);
     log.dropRunning();
   };
+  forgetMovedCells(injector, log);
 }

@@ -1,3 +1,5 @@
+import { ICommandService } from "@univerjs/core";
+import { InsertRowMutation } from "@univerjs/sheets";
 import { CallLog } from "../../src/engine/call-log";
 import { functionDescriptions } from "../../src/engine/descriptions";
 import { openEngine, type OpenEngine } from "../../src/engine/open-engine";
@@ -57,6 +59,18 @@ describe("what the pane can ask about a cell", () => {
     expect(log.messageAt(sheetId(0), 2, 1, "#N/A")).toMatch(/^count is blank: enter/);
     expect(log.messageAt(sheetId(0), 1, 1, "#N/A")).toBeUndefined();
     expect(log.messageAt(sheetId(0), 5, 5, "#N/A")).toBeUndefined();
+  });
+
+  test("what is told of a cell is never another's that has moved away", async () => {
+    const log = await open({ A1: 200, B1: "=HERD.CELL.SCORE(A1)", A2: 100, B2: "=HERD.CELL.SCORE(A2)" });
+    await engine!.injector.get(ICommandService).executeCommand(InsertRowMutation.id, {
+      unitId: engine!.workbook.getUnitId(),
+      subUnitId: sheetId(0),
+      range: { startRow: 0, endRow: 0, startColumn: 0, endColumn: 20 },
+    });
+    expect(log.callAt(sheetId(0), 1, 1)).toBeUndefined();
+    await engine!.settled();
+    expect(log.callsAt(sheetId(0), 1, 1).length + log.callsAt(sheetId(0), 2, 1).length).toBeGreaterThan(0);
   });
 
   test("each range is turned into plain values once, however many formulas read it", async () => {
