@@ -31,10 +31,8 @@ function readNumbers(reader: RowReader<unknown>, { min, max, whole }: NumberRang
   for (let row = 0; row < rows.length; row++) {
     const cells = rows[row];
     const raw = cells?.length === 1 ? cells[0] : undefined;
-    numbers[row] =
-      typeof raw === "number" && raw >= min && raw <= max && (!whole || Number.isInteger(raw))
-        ? raw
-        : ((reader.read(row) as number | null) ?? NaN);
+    if (typeof raw === "number" && raw >= min && raw <= max && (!whole || Number.isInteger(raw))) numbers[row] = raw;
+    else numbers[row] = raw === null ? NaN : ((reader.read(row) as number | null) ?? NaN);
   }
   return new NumberColumn(numbers, reader.noteRows, argument);
 }

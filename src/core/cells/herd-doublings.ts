@@ -43,15 +43,22 @@ export function isCapped(thousandPerMl: number): boolean {
   return thousandPerMl >= CAP_THOUSAND && thousandPerMl < ABOVE_CAP_THOUSAND;
 }
 
+const UNKNOWN = 0;
+const FIRST = 1;
+const LATER = 2;
+/** Group of a lactation number; of a number beyond them LATER. No branch, since processors guess those of a herd badly. */
+const GROUP_OF = Uint8Array.from({ length: 32 }, (_, lactation) => Math.min(lactation, LATER));
+
 /**
  * Adds up a test day's doublings above the base in one pass, so that any model can be laid over them.
- * `counts` in thousand cells/mL; NaN stands for no value in either column.
+ * `counts` in thousand cells/mL, `lactations` whole from 1; NaN stands for no value in either column.
  */
 export function herdDoublings(counts: ArrayLike<number>, lactations: ArrayLike<number>): HerdDoublings {
-  let [firstCows, laterCows, unknownCows] = [0, 0, 0];
-  let [first, later, unknown] = [0, 0, 0];
-  let [firstProduct, laterProduct] = [1, 1];
-  let [withoutCount, capped] = [0, 0];
+  const cows = new Int32Array(LATER + 1);
+  const doublings = new Float64Array(LATER + 1);
+  const products = new Float64Array(LATER + 1).fill(1);
+  let withoutCount = 0;
+  let capped = 0;
   const unknownRows: number[] = [];
   for (let row = 0; row < counts.length; row++) {
     const count = counts[row]!;
@@ -61,33 +68,24 @@ export function herdDoublings(counts: ArrayLike<number>, lactations: ArrayLike<n
       continue;
     }
     if (isCapped(count)) capped++;
-    const ratio = count > LOSS_BASE_THOUSAND ? count / LOSS_BASE_THOUSAND : 1;
-    if (lactation > 1) {
-      laterCows++;
-      laterProduct *= ratio;
-      if (laterProduct > LARGE_PRODUCT) {
-        later += Math.log2(laterProduct);
-        laterProduct = 1;
-      }
-    } else if (lactation === 1) {
-      firstCows++;
-      firstProduct *= ratio;
-      if (firstProduct > LARGE_PRODUCT) {
-        first += Math.log2(firstProduct);
-        firstProduct = 1;
-      }
-    } else {
-      unknownCows++;
-      unknown += Math.log2(ratio);
-      if (unknownRows.length < ROWS_NAMED) unknownRows.push(row);
-    }
+    // No lactation becomes 0 here.
+    const group = GROUP_OF[lactation | 0] ?? LATER;
+    cows[group]!++;
+    if (group === UNKNOWN && unknownRows.length < ROWS_NAMED) unknownRows.push(row);
+    const product = products[group]! * (Math.max(count, LOSS_BASE_THOUSAND) / LOSS_BASE_THOUSAND);
+    if (product > LARGE_PRODUCT) {
+      doublings[group]! += Math.log2(product);
+      products[group] = 1;
+    } else products[group] = product;
   }
-  first += Math.log2(firstProduct);
-  later += Math.log2(laterProduct);
+  const groupOf = (group: number): CowGroup => ({
+    cows: cows[group]!,
+    doublings: doublings[group]! + Math.log2(products[group]!),
+  });
   return {
-    first: { cows: firstCows, doublings: first },
-    later: { cows: laterCows, doublings: later },
-    unknown: { cows: unknownCows, doublings: unknown },
+    first: groupOf(FIRST),
+    later: groupOf(LATER),
+    unknown: groupOf(UNKNOWN),
     unknownRows,
     withoutCount,
     capped,
