@@ -18,6 +18,24 @@ export function inverseOf(applied: readonly AppliedEdit[]): Edit[] {
   });
 }
 
+/** Whether nothing of what was applied stands any more: added rows are gone, changed ones are as they were before. */
+export function isUndone(applied: readonly AppliedEdit[], tables: readonly TableContent[]): boolean {
+  const stands = (row: RowAsRead): boolean | undefined => {
+    const table = tables.find(({ name }) => name === row.table);
+    return table && findRow(table.columns, table.rows, row) !== undefined;
+  };
+  return applied.every((edit) => {
+    switch (edit.kind) {
+      case "append":
+        return edit.rows.every((row) => stands(row) === false);
+      case "set":
+        return stands(edit.before) === true;
+      case "remove":
+        return stands(edit.row) === true;
+    }
+  });
+}
+
 /** The edits that undo what stands of edits that broke off. `rowCounts` are the rows that were there before. */
 export function undoBrokenOff(edits: readonly Edit[], rowCounts: RowCounts, tables: readonly TableContent[]): Edit[] {
   const { applied } = standingOf({ edits, rowCounts }, tables);

@@ -1,11 +1,11 @@
 import { cleanBlock, cleanTable, editsOf } from "./clean-values";
 import { tableOf } from "./edit-plan";
-import { inverseOf } from "./inverse";
+import { inverseOf, isUndone } from "./inverse";
 import { logged, type LoggedSave, memoryLog, type SaveLog, without } from "./save-log";
 import { standingOf, type Standing } from "./standing";
 import { hostFailed, TableError } from "../table-error";
 import type { AppliedEdit, Edit, TableHost } from "../table-host";
-import type { Save, TablePort } from "../table-port";
+import type { Save, TableContent, TablePort } from "../table-port";
 
 type Begun = Extract<LoggedSave, { state: "begun" }>;
 
@@ -63,8 +63,11 @@ async function write(
 }
 
 async function lookUp(host: TableHost, begun: Begun): Promise<Standing> {
-  const names = [...new Set(begun.edits.map(tableOf))];
-  return standingOf(begun, await Promise.all(names.map((name) => host.readTable(name))));
+  return standingOf(begun, await readTables(host, begun.edits));
+}
+
+function readTables(host: TableHost, edits: readonly Edit[]): Promise<TableContent[]> {
+  return Promise.all([...new Set(edits.map(tableOf))].map((name) => host.readTable(name)));
 }
 
 async function takeBack(host: TableHost, log: SaveLog, id: string): Promise<void> {
@@ -74,6 +77,11 @@ async function takeBack(host: TableHost, log: SaveLog, id: string): Promise<void
   }
   const applied = save.state === "done" ? save.applied : (await lookUp(host, save)).applied;
   const edits = inverseOf(applied);
-  if (edits.length > 0) await host.applyEdits(edits, () => undefined);
+  try {
+    if (edits.length > 0) await host.applyEdits(edits, () => undefined);
+  } catch (error) {
+    const unknown = error instanceof TableError && error.kind === "uncertain";
+    if (!unknown || !isUndone(applied, await readTables(host, edits).catch(() => []))) throw error;
+  }
   log.write(without(log.read(), id));
 }

@@ -163,6 +163,7 @@ function openBook(tables: readonly StartTable[]): Promise<TestBook> {
       const column = place.column + place.headings.indexOf(heading);
       return rawCell(store.bytes!, place.sheet, cellAddress({ row: place.row + 1 + row, column }));
     },
+    bodyRows: async (table) => placeOf(store.bytes!, table).rows,
     sheetCell: (sheet, address) => rawCell(store.bytes!, sheet, cellAddress(cellPosition(address))),
     steps: store.faults.taken,
     failSteps: store.faults.fail,

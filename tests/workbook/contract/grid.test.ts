@@ -193,6 +193,10 @@ function openBook(start: readonly StartTable[]): Promise<TestBook> {
       }
       throw new Error(`no column ${heading} in ${name}`);
     },
+    bodyRows: async (name) => {
+      const info = tables.getTableList(workbook.getUnitId()).find((known) => known.name === name)!;
+      return info.range.endRow - info.range.startRow;
+    },
     sheetCell: async (sheet, address) => {
       const { row, column } = cellPosition(address);
       return rawCell(engine, sheet, row, column);

@@ -94,6 +94,7 @@ function openBook(tables: readonly StartTable[]): Promise<TestBook> {
         ...(numberFormat === undefined ? {} : { numberFormat }),
       };
     },
+    bodyRows: async (name) => book.table(name).rows.length,
     sheetCell: async (name, address) => {
       const {
         value = null,

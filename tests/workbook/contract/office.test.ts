@@ -78,6 +78,7 @@ function officeHost(name: string, habits: Habits): TestHost {
           const known = tableOf(document, table);
           return rawCell(known.sheet, known.row + 1 + row, columnOf(known, heading));
         },
+        bodyRows: async (table) => tableOf(document, table).bodyRows,
         sheetCell: async (sheet, address) => {
           const { row, column } = cellPosition(address);
           return rawCell(

@@ -62,6 +62,7 @@ export function refusalContract(host: TestHost): void {
     const two = { append: "Findings", rows: [finding(103), finding(104)] };
     expect(await refusedAs(saveBoth(two), "full")).toMatch(/Findings/);
     expect(await wholeBook(port)).toEqual(before);
+    expect(port.pastSaves()).toEqual([]);
   });
 
   test("no room: another table below", async () => {

@@ -40,6 +40,17 @@ export function takingBackContract(host: TestHost): void {
     expect((await book.cell("Findings", 3, "Due")).hasFormula).toBe(true);
   });
 
+  test("equal rows of one save are all taken back, and the table is as long as before", async () => {
+    const book = await host.open(startTables);
+    const port = book.user();
+    const save = saveOf({ append: "Findings", rows: [finding(7), finding(7), finding(8), finding(7)] });
+    await port.save(save);
+    expect(await book.bodyRows("Findings")).toBe(7);
+    await port.takeBack(save.id);
+    expect((await typedRows(port, "Findings")).map((row) => row[1])).toEqual([101, 102, "B7"]);
+    expect(await book.bodyRows("Findings")).toBe(3);
+  });
+
   test("only one of two equal rows is taken back", async () => {
     const book = await host.open(startTables);
     const port = book.user();

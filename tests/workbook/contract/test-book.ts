@@ -45,6 +45,8 @@ export interface TestBook {
   readonly other: OtherUser;
   /** A cell of a table, row counted from 0 below the headings. */
   cell(table: string, row: number, heading: string): Promise<RawCell>;
+  /** Rows between a table's headings and its end, blank ones too. */
+  bodyRows(table: string): Promise<number>;
   sheetCell(sheet: string, address: string): Promise<RawCell>;
   /** Steps that the host took since it was opened; a step is what can fail by itself. */
   steps(): number;

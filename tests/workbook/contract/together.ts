@@ -65,6 +65,20 @@ export function togetherContract(host: TestHost, runs: number): void {
     );
   });
 
+  test("of those who take back at once, each takes back just what is theirs", async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.scheduler(), async (scheduler) => {
+        const book = await host.open(startTables);
+        const users = [book.user(), book.user(), book.user()];
+        const saves = [500, 501, 502].map((cow) => saveOf({ append: "Findings", rows: [finding(cow), finding(cow)] }));
+        for (const [at, user] of users.entries()) await user.save(saves[at]!);
+        await inAnyOrder(book, scheduler, () => [users[0]!.takeBack(saves[0]!.id), users[1]!.takeBack(saves[1]!.id)]);
+        expect(await cowsOf(host, users[2]!, "Findings")).toEqual([101, 102, "B7", 502, 502]);
+      }),
+      parameters,
+    );
+  });
+
   test("of two who change the same row at once, the later one is told", async () => {
     await fc.assert(
       fc.asyncProperty(fc.scheduler(), async (scheduler) => {
