@@ -56,7 +56,7 @@ function trims(page: Page): void {
   const day = withFormat(cell, FORMATS.day);
   page.fill(
     `G${FIRST_ROW + 1}`,
-    `IFERROR(SORT(FILTER(HSTACK(Cows[Cow],Cows[Group],Cows[Last trim],Cows[Next trim]),${wanted}),4),"none")`,
+    `IFERROR(SORT(FILTER(HSTACK(Cows[Cow],Cows[Group],IF(Cows[Last trim]="","",Cows[Last trim]),Cows[Next trim]),${wanted}),4),"none")`,
     [cell, cell, day, day],
     ROWS,
   );
