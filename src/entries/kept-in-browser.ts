@@ -1,5 +1,5 @@
 import type { DraftKeeper } from "../taskpane/screens/record/screen";
-import type { LoggedSave, SaveLog } from "../workbook/saving/save-log";
+import { keptSaves, type SaveLog } from "../workbook/saving/save-log";
 
 /**
  * What the pane keeps in the browser's own storage on this computer, apart for each workbook: what was typed and not
@@ -12,9 +12,9 @@ export function draftsOf(workbook: string): DraftKeeper {
 
 export function savesOf(workbook: string): SaveLog {
   const kept = keptText(`evenfoot saves ${workbook}`);
-  let saves = kept.read();
+  let saves = keptSaves(kept.read());
   return {
-    read: () => (Array.isArray(saves) ? (saves as LoggedSave[]) : []),
+    read: () => saves,
     write: (next) => {
       saves = next;
       kept.write(next);

@@ -32,6 +32,40 @@ export function memoryLog(): SaveLog {
   };
 }
 
+/** A log as some storage gave it back. What is no save is left out: storage may be damaged, or from another version. */
+export function keptSaves(kept: unknown): readonly LoggedSave[] {
+  return Array.isArray(kept) ? kept.filter(isSave) : [];
+}
+
+function isSave(kept: unknown): kept is LoggedSave {
+  if (typeof kept !== "object" || kept === null) return false;
+  const { id, title, state, edits, rowCounts, applied } = kept as Partial<Record<string, unknown>>;
+  if (typeof id !== "string" || typeof title !== "string") return false;
+  if (state === "done") return isListOf(applied, isApplied);
+  return state === "begun" && isListOf(edits, isEdit) && typeof rowCounts === "object" && rowCounts !== null;
+}
+
+function isListOf(list: unknown, isItem: (item: Partial<Record<string, unknown>>) => boolean): boolean {
+  return Array.isArray(list) && list.every((item) => typeof item === "object" && item !== null && isItem(item));
+}
+
+function isApplied({ kind, rows, before, after, headings, row }: Partial<Record<string, unknown>>): boolean {
+  if (kind === "append") return isListOf(rows, isRow);
+  if (kind === "remove") return isListOf([row], isRow);
+  return kind === "set" && isListOf([before, after], isRow) && Array.isArray(headings);
+}
+
+function isEdit({ kind, table, rows, row, cells }: Partial<Record<string, unknown>>): boolean {
+  if (kind === "append") return typeof table === "string" && isListOf(rows, () => true);
+  return kind === "remove"
+    ? isListOf([row], isRow)
+    : kind === "set" && isListOf([row], isRow) && isListOf([cells], () => true);
+}
+
+function isRow({ table, index, cells }: Partial<Record<string, unknown>>): boolean {
+  return typeof table === "string" && typeof index === "number" && typeof cells === "object" && cells !== null;
+}
+
 /** The log with one save put in, in place of what it says of the same id. */
 export function logged(saves: readonly LoggedSave[], save: LoggedSave): readonly LoggedSave[] {
   return [...without(saves, save.id), save].slice(-SAVES_KEPT);

@@ -1,0 +1,87 @@
+import { draftsOf, savesOf } from "../../../src/entries/kept-in-browser";
+import type { Draft } from "../../../src/taskpane/screens/record/state";
+import { keptSaves, type LoggedSave } from "../../../src/workbook/saving/save-log";
+
+/** The browser's storage, which may be full, forbidden or damaged. */
+class Storage {
+  readonly texts = new Map<string, string>();
+  refuses = false;
+  getItem(key: string): string | null {
+    if (this.refuses) throw new Error("access denied");
+    return this.texts.get(key) ?? null;
+  }
+  setItem(key: string, text: string): void {
+    if (this.refuses) throw new Error("quota exceeded");
+    this.texts.set(key, text);
+  }
+}
+
+let storage: Storage;
+beforeEach(() => {
+  storage = new Storage();
+  Object.assign(globalThis, { localStorage: storage });
+});
+afterAll(() => Reflect.deleteProperty(globalThis, "localStorage"));
+
+const draft = { visit: { place: "shed" }, entry: { id: "a" } } as unknown as Draft;
+const row = { table: "Care", index: 3, cells: { Cow: 1, What: null } };
+const saves: LoggedSave[] = [
+  { state: "done", id: "a", title: "Cow 1", applied: [{ kind: "append", rows: [row] }] },
+  { state: "done", id: "b", title: "Cow 2", applied: [{ kind: "set", before: row, after: row, headings: ["What"] }] },
+  {
+    state: "begun",
+    id: "c",
+    title: "Cow 3",
+    edits: [
+      { kind: "append", table: "Care", rows: [{ Cow: 3, When: { day: 45_000 } }] },
+      { kind: "set", row, cells: { What: "x" } },
+    ],
+    rowCounts: { Care: 4 },
+  },
+];
+
+test("a draft outlives the pane, apart for each workbook", () => {
+  draftsOf("herd.xlsx").keep(draft);
+  expect(draftsOf("herd.xlsx").read()).toEqual(draft);
+  expect(draftsOf("other.xlsx").read()).toBeUndefined();
+});
+
+test("the last saves outlive the pane, apart for each workbook", () => {
+  savesOf("herd.xlsx").write(saves);
+  expect(savesOf("herd.xlsx").read()).toEqual(saves);
+  expect(savesOf("other.xlsx").read()).toEqual([]);
+});
+
+test("storage that is forbidden or full stops nothing; the pane still holds its saves", () => {
+  storage.refuses = true;
+  const drafts = draftsOf("herd.xlsx");
+  const log = savesOf("herd.xlsx");
+  drafts.keep(draft);
+  expect(drafts.read()).toBeUndefined();
+  log.write(saves);
+  expect(log.read()).toEqual(saves);
+});
+
+test.each(["", "{", "null", "7", '"text"', "[1,null,{}]", '{"id":"a"}'])("damaged storage %j keeps nothing", (text) => {
+  draftsOf("herd.xlsx").keep(draft);
+  savesOf("herd.xlsx").write(saves);
+  for (const key of storage.texts.keys()) storage.texts.set(key, text);
+  expect(() => draftsOf("herd.xlsx").read()).not.toThrow();
+  expect(savesOf("herd.xlsx").read()).toEqual([]);
+});
+
+test("of damaged saves the sound ones are kept", () => {
+  const [done] = saves;
+  expect(
+    keptSaves([
+      ...saves,
+      { ...done, applied: [{ kind: "append", rows: [{ ...row, cells: null }] }] },
+      { ...done, applied: [{ kind: "set", before: row }] },
+      { ...done, applied: [null] },
+      { ...done, state: "else" },
+      { ...saves[2], edits: [{ kind: "append", rows: [] }] },
+      { ...saves[2], rowCounts: undefined },
+      { ...done, id: 7 },
+    ]),
+  ).toEqual(saves);
+});
