@@ -1,4 +1,4 @@
-import { asWords, type Words } from "../core/shared/words";
+import { asWords, type Places, type Words } from "../core/shared/words";
 
 /**
  * A column of cells read row by row. `null` stands for a row that is blank or holds a note ("-", "dry") instead of
@@ -22,8 +22,8 @@ export interface Column<T> {
 
 interface RepeatedValues<T> {
   readonly distinct: readonly T[];
-  /** The place of each row's value among them, -1 for null. */
-  readonly places: Int32Array;
+  /** The place of each row's value among them, counted from 1; 0 for null. */
+  readonly places: Places;
   readonly count: number;
   /** Whether every value is a number as text. */
   readonly areNumbers: boolean;
@@ -90,7 +90,7 @@ export class RepeatingColumn<T> implements Column<T>, RepeatedValues<T> {
   constructor(
     cells: readonly unknown[],
     readonly areNumbers: boolean,
-    readonly places: Int32Array,
+    readonly places: Places,
     readonly noteRows: number,
     readonly argument: string,
   ) {
@@ -104,7 +104,7 @@ export class RepeatingColumn<T> implements Column<T>, RepeatedValues<T> {
   }
 
   at(row: number): T | null {
-    const cell = this.#cells[this.places[row]!] ?? null;
+    const cell = this.#cells[this.places[row]! - 1] ?? null;
     return (cell !== null && this.areNumbers ? String(cell) : cell) as T | null;
   }
 
@@ -112,7 +112,7 @@ export class RepeatingColumn<T> implements Column<T>, RepeatedValues<T> {
     if (this.#values === undefined) {
       const { distinct, places } = this;
       const values = new Array<T | null>(places.length);
-      for (let row = 0; row < values.length; row++) values[row] = distinct[places[row]!] ?? null;
+      for (let row = 0; row < values.length; row++) values[row] = distinct[places[row]! - 1] ?? null;
       this.#values = values;
     }
     return this.#values;

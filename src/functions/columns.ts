@@ -1,7 +1,7 @@
 import { DomainError } from "../core/shared/domain-error";
-import { NO_WORD } from "../core/shared/words";
+import { NO_WORD, type Places } from "../core/shared/words";
 import { type Column, NumberColumn, RepeatingColumn } from "./column";
-import { KnownCells } from "./known-cells";
+import { KnownCells, NOT_KNOWN } from "./known-cells";
 import type { Kind, NumberRange, ScalarKind } from "./kind";
 import { type ColumnOptions, RowReader, type Rows } from "./row-reader";
 
@@ -37,10 +37,13 @@ function readNumbers(reader: RowReader<unknown>, { min, max, whole }: NumberRang
   return new NumberColumn(numbers, reader.noteRows, argument);
 }
 
+/** So many different values have no room in a byte each. */
+const MORE_THAN_A_BYTE = 256;
+
 /** Most columns of words repeat a few: a cell like one above is not read again. */
 function readRepeating<T>(reader: RowReader<T>): Column<T> {
   const { rows, argument, item } = reader;
-  const places = new Int32Array(rows.length);
+  let places: Places = new Uint8Array(rows.length);
   const met: unknown[] = [];
   const known = new KnownCells();
   let [textsAsWritten, onlyNumbers] = [true, true];
@@ -48,12 +51,13 @@ function readRepeating<T>(reader: RowReader<T>): Column<T> {
     const cells = rows[row];
     const raw = cells?.length === 1 ? cells[0] : undefined;
     let place = known.placeOf(raw);
-    if (place < 0) {
+    if (place === NOT_KNOWN) {
       const isNumber = item.takesAnyText === true && typeof raw === "number" && raw !== 0 && Number.isFinite(raw);
       const value = isNumber ? raw : reader.read(row);
       if (value === null) place = NO_WORD;
       else {
-        place = met.push(value) - 1;
+        place = met.push(value);
+        if (place === MORE_THAN_A_BYTE) places = Int32Array.from(places);
         known.add(raw, place);
         onlyNumbers &&= isNumber;
         textsAsWritten &&= !isNumber && raw === value;
@@ -67,16 +71,16 @@ function readRepeating<T>(reader: RowReader<T>): Column<T> {
 }
 
 /** The values without their doubles; moves the places along. */
-function mergeEqual(cells: readonly unknown[], areTexts: boolean, places: Int32Array): readonly unknown[] {
+function mergeEqual(cells: readonly unknown[], areTexts: boolean, places: Places): readonly unknown[] {
   const distinct: unknown[] = [];
   const placeOf = new Map<unknown, number>();
   const newPlaces = cells.map((cell) => {
     const value = areTexts ? String(cell) : cell;
     let place = placeOf.get(value);
-    if (place === undefined) placeOf.set(value, (place = distinct.push(value) - 1));
+    if (place === undefined) placeOf.set(value, (place = distinct.push(value)));
     return place;
   });
-  for (let row = 0; row < places.length; row++) places[row] = newPlaces[places[row]!] ?? NO_WORD;
+  for (let row = 0; row < places.length; row++) places[row] = newPlaces[places[row]! - 1] ?? NO_WORD;
   return distinct;
 }
 

@@ -3,6 +3,8 @@ import { NumberPlaces } from "../core/shared/number-places";
 /** Slots for the texts met last: several times as many as a column of words has different ones. A power of two. */
 const SLOTS = 256;
 
+export const NOT_KNOWN = -1;
+
 /** The cells of a column that were read before: a value that stands in many rows is read and checked once. */
 export class KnownCells {
   readonly #texts = new Map<string, number>();
@@ -11,14 +13,14 @@ export class KnownCells {
   readonly #slots = new Array<string | undefined>(SLOTS).fill(undefined);
   readonly #placesOfSlots = new Int32Array(SLOTS);
 
-  /** The place that was noted for this cell, or -1. */
+  /** The place that was noted for this cell, or NOT_KNOWN. */
   placeOf(raw: unknown): number {
     if (typeof raw === "number") return this.#numbers.get(raw);
-    if (typeof raw !== "string" || raw === "") return -1;
+    if (typeof raw !== "string" || raw === "") return NOT_KNOWN;
     const slot = slotOf(raw);
     if (this.#slots[slot] === raw) return this.#placesOfSlots[slot]!;
     const place = this.#texts.get(raw);
-    if (place === undefined) return -1;
+    if (place === undefined) return NOT_KNOWN;
     this.#slots[slot] = raw;
     this.#placesOfSlots[slot] = place;
     return place;

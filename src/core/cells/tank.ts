@@ -14,7 +14,11 @@ export interface TankTotals {
  * Source: Norman, Miller & Ross 2009 (a herd's count is its cows' counts weighted by their milk of the test day).
  */
 export function tankTotals(counts: ArrayLike<number>, milk: ArrayLike<number>): TankTotals {
-  let [cows, totalMilk, cells, withoutCount, withoutMilk] = [0, 0, 0, 0, 0];
+  let cows = 0;
+  let totalMilk = 0;
+  let cells = 0;
+  let withoutCount = 0;
+  let withoutMilk = 0;
   for (let row = 0; row < counts.length; row++) {
     const count = counts[row]!;
     const yielded = milk[row]!;

@@ -60,7 +60,7 @@ export function dueList(
 ): DueList {
   const cows = asWords(findings.cows).places;
   const [lesions, treatments] = [asWords(findings.lesions), asWords(findings.treatments)];
-  const sound = lesions.words.indexOf(SOUND);
+  const sound = lesions.words.indexOf(SOUND) + 1;
   const jobsOf = cachedJobs(lesions.words, treatments.words, ruleOf);
   const found: DueRow[] = [];
   const withoutRule = new Map<string, number>();
@@ -77,7 +77,7 @@ export function dueList(
       const { jobs: all, hasRule } = jobsOf(lesion, treatment);
       const jobs = jobsLeft(all, treatedOn, dayAt(findings.seenAgainOn, row), dayAt(findings.nextLookOn, row));
       const looksLeft = jobs === all || jobs.some(({ kind }) => kind === "recheck" || kind === "block");
-      if (!hasRule && (jobs === all || !looksLeft)) count(withoutRule, lesions.words[lesion]!);
+      if (!hasRule && (jobs === all || !looksLeft)) count(withoutRule, lesions.words[lesion - 1]!);
       else if (!looksLeft) withoutNextLook++;
       const age = today - treatedOn;
       for (const job of jobs)
@@ -155,11 +155,11 @@ function cachedJobs(
 ) {
   const known = new Map<number, Jobs>();
   return (lesion: number, treatment: number): Jobs => {
-    const pair = (lesion + 1) * (treatments.length + 1) + treatment + 1;
+    const pair = lesion * (treatments.length + 1) + treatment;
     let jobs = known.get(pair);
     if (jobs === undefined) {
-      const rule = lesion === NO_WORD ? undefined : ruleOf(lesions[lesion]!);
-      const text = treatments[treatment] ?? "";
+      const rule = lesion === NO_WORD ? undefined : ruleOf(lesions[lesion - 1]!);
+      const text = treatments[treatment - 1] ?? "";
       jobs = {
         jobs: aftercareJobs({ ...rule, ...statedLengths(text) }, treatmentOf(text)),
         hasRule: lesion === NO_WORD || rule !== undefined,

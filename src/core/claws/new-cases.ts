@@ -73,16 +73,22 @@ interface Cases extends MarkedRows {
 function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
   const [cowWords, footWords, lesionWords] = [asWords(cows), asWords(feet), asWords(lesions)];
   const numbers = new Int32Array(cowWords.places.length);
-  const cowOfWord = new Int32Array(cowWords.count).fill(NO_CASE);
+  const cowOfWord = new Int32Array(cowWords.count + 1).fill(NO_CASE);
   const cowNumbers = new CowNumbers();
   const allDiffer = cowWords.areNumbers || differInMoreThanCapitals(cowWords.words);
   /** The first word of each cow, by its place. */
   const firstWords: number[] = [];
-  const footOfWord = footWords.words.map((word) => FEET.indexOf(word) + 1);
-  const lesionOfWord = lesionWords.words.map(lesionNumber);
+  const footOfWord = [NO_FOOT, ...footWords.words.map((word) => FEET.indexOf(word) + 1)];
+  const lesionOfWord = [NO_CASE, ...lesionWords.words.map(lesionNumber)];
   const rows = numbers.length;
   const [marks, places, sites] = [new Int8Array(rows).fill(NO_CASE), new Uint8Array(rows), new Uint8Array(rows)];
-  let [used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot] = [0, 0, 0, 0, 0, 0, 0];
+  let used = 0;
+  let sound = 0;
+  let withoutLesion = 0;
+  let withoutCow = 0;
+  let withoutDate = 0;
+  let unknownLesion = 0;
+  let withoutFoot = 0;
   for (let row = 0; row < rows; row++) {
     const lesion = lesionWords.places[row]!;
     const cowWord = cowWords.places[row]!;
@@ -99,12 +105,11 @@ function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
       used++;
       let cow = cowOfWord[cowWord]!;
       if (cow < 0) {
-        cow = allDiffer ? firstWords.length : cowNumbers.of(cowWords.words[cowWord]!);
+        cow = allDiffer ? firstWords.length : cowNumbers.of(cowWords.words[cowWord - 1]!);
         cowOfWord[cowWord] = cow;
         if (cow === firstWords.length) firstWords.push(cowWord);
       }
-      const footWord = footWords.places[row]!;
-      const foot = footWord === NO_WORD ? NO_FOOT : footOfWord[footWord]!;
+      const foot = footOfWord[footWords.places[row]!]!;
       if (foot === NO_FOOT) withoutFoot++;
       marks[row] = NEW_CASE;
       places[row] = place;
@@ -113,7 +118,7 @@ function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
     }
   }
   const tally = { used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot };
-  const cowName = (cow: number): string => cowWords.words[firstWords[cow]!]!;
+  const cowName = (cow: number): string => cowWords.words[firstWords[cow]! - 1]!;
   return { marks, disorders: places, cows: numbers, cowCount: firstWords.length, cowName, sites, tally };
 }
 
@@ -137,7 +142,8 @@ function byCow({ marks, cows, cowCount, sites, tally }: Cases, dates: ArrayLike<
   for (let cow = 2; cow < firstOfCow.length; cow++) firstOfCow[cow]! += firstOfCow[cow - 1]!;
   const [rowsByCow, daysAndSites] = [new Int32Array(tally.used), new Int32Array(tally.used)];
   const daysAndSite = (row: number): number => (dates[row]! << SITE_BITS) | sites[row]!;
-  let [areByDate, last] = [true, -Infinity];
+  let areByDate = true;
+  let last = -Infinity;
   for (let row = 0; row < marks.length; row++) {
     if (marks[row] === NO_CASE) continue;
     const at = firstOfCow[cows[row]! + 1]!++;

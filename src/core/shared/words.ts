@@ -2,15 +2,18 @@
 export interface Words {
   /** Every word of the column once. */
   readonly words: readonly string[];
-  /** For each row the place of its word among them; NO_WORD where it has none. */
-  readonly places: Int32Array;
+  /** For each row the place of its word among them, counted from 1; NO_WORD where it has none. */
+  readonly places: Places;
   /** How many words there are, for who does not need them: they may be made only when asked for. */
   readonly count: number;
   /** Whether every word is a number as text. */
   readonly areNumbers: boolean;
 }
 
-export const NO_WORD = -1;
+/** A byte a row where a column has few different words. */
+export type Places = Uint8Array | Int32Array;
+
+export const NO_WORD = 0;
 
 /** A column of words row by row, null where a row has none; or the same as `Words`. */
 export type WordColumn = readonly (string | null)[] | Words;
@@ -23,7 +26,7 @@ export function asWords(column: WordColumn): Words {
   for (let row = 0; row < column.length; row++) {
     const word = column[row] ?? null;
     let place = placeOf.get(word);
-    if (place === undefined) placeOf.set(word, (place = words.push(word!) - 1));
+    if (place === undefined) placeOf.set(word, (place = words.push(word!)));
     places[row] = place;
   }
   return { words, places, count: words.length, areNumbers: false };

@@ -173,7 +173,7 @@ function read(given: Given) {
 function refuseUnclearCows(cows: Column<string>, counts: Column<number>, thousands: Float64Array): void {
   const { places } = wordsOf(cows);
   /** For each cow her row, counted from 1; 0 where there was none. */
-  const rowOf = new Int32Array(places.length);
+  const rowOf = new Int32Array(places.length + 1);
   for (let row = 0; row < places.length; row++) {
     if (Number.isNaN(thousands[row]!)) continue;
     const place = places[row]!;

@@ -75,17 +75,24 @@ test("a word that stands in many rows is one word, however its cells are written
     words.read(column("yes", "Yes", " YES ", null, { type: "String", basicValue: "yes" }, "no"), "words"),
   );
   expect(read.words).toEqual(["yes", "no"]);
-  expect(Array.from(read.places)).toEqual([0, 0, 0, -1, 0, 1]);
+  expect(Array.from(read.places)).toEqual([1, 1, 1, 0, 1, 2]);
 });
 
 test.each<[string, unknown[], string[], number[]]>([
-  ["numbers", [114, 27.5, 114], ["114", "27.5"], [0, 1, 0]],
-  ["texts", ["a", "b", "a"], ["a", "b"], [0, 1, 0]],
-  ["numbers and the same as text", [114, "114", "27", 27, "114 "], ["114", "27"], [0, 0, 1, 1, 0]],
+  ["numbers", [114, 27.5, 114], ["114", "27.5"], [1, 2, 1]],
+  ["texts", ["a", "b", "a"], ["a", "b"], [1, 2, 1]],
+  ["numbers and the same as text", [114, "114", "27", 27, "114 "], ["114", "27"], [1, 1, 2, 2, 1]],
 ])("cows written as %s", (_, cells, names, places) => {
   const read = wordsOf(cows.read(column(...cells), "cows"));
   expect(read.words).toEqual(names);
   expect(Array.from(read.places)).toEqual(places);
+});
+
+test("more different words than a byte counts keep their places", () => {
+  const names = Array.from({ length: 700 }, (_, row) => `cow ${row % 600}`);
+  const read = cows.read(column(...names), "cows");
+  expect(read.values).toEqual(names);
+  expect([wordsOf(read).count, read.at(0), read.at(699)]).toEqual([600, "cow 0", "cow 99"]);
 });
 
 test("a repeated word of a bad column is refused with its own row", () => {
