@@ -50,6 +50,7 @@ function readRepeating<T>(reader: RowReader<T>): Column<T> {
   for (let row = 0; row < rows.length; row++) {
     const cells = rows[row];
     const raw = cells?.length === 1 ? cells[0] : undefined;
+    if (raw === null) continue;
     let place = known.placeOf(raw);
     if (place === NOT_KNOWN) {
       const isNumber = item.takesAnyText === true && typeof raw === "number" && raw !== 0 && Number.isFinite(raw);

@@ -2,6 +2,7 @@ import { type DaySerial, isoDate } from "../shared/days";
 import { DomainError } from "../shared/domain-error";
 import { asWords, NO_WORD, type WordColumn } from "../shared/words";
 import { aftercareJobs, type AftercareJob, type AftercareKind } from "./aftercare";
+import { DueRows, type DueRow } from "./due-rows";
 import { SOUND } from "./findings";
 import type { RecheckRule } from "./recheck-rules";
 import { statedLengths } from "./stated-lengths";
@@ -24,16 +25,13 @@ export interface Findings {
   readonly nextLookOn?: DayColumn | undefined;
 }
 
-export interface DueRow {
-  readonly finding: number;
-  readonly kind: AftercareKind;
-  readonly what: string;
-  readonly due: DaySerial;
-}
+export { type DueRow } from "./due-rows";
 
 export interface DueList {
-  /** What is due, the longest overdue first: row of the finding, counted from 0, and what to do by when. */
+  /** What is due, the longest overdue first. */
   readonly rows: readonly DueRow[];
+  /** The same without an object a row, for very many. */
+  readonly due: DueRows;
   /** Open findings that led to a look for aftercare. */
   readonly open: number;
   /** Open findings by lesion for which there is no rule. */
@@ -62,9 +60,12 @@ export function dueList(
   const [lesions, treatments] = [asWords(findings.lesions), asWords(findings.treatments)];
   const sound = lesions.words.indexOf(SOUND) + 1;
   const jobsOf = cachedJobs(lesions.words, treatments.words, ruleOf);
-  const found: DueRow[] = [];
+  const due = new DueRows();
   const withoutRule = new Map<string, number>();
-  let [open, withoutDate, withoutCow, withoutNextLook] = [0, 0, 0, 0];
+  let open = 0;
+  let withoutDate = 0;
+  let withoutCow = 0;
+  let withoutNextLook = 0;
   for (let row = 0; row < cows.length; row++) {
     const lesion = lesions.places[row] === sound ? NO_WORD : lesions.places[row]!;
     const treatment = treatments.places[row]!;
@@ -81,11 +82,17 @@ export function dueList(
       else if (!looksLeft) withoutNextLook++;
       const age = today - treatedOn;
       for (const job of jobs)
-        if (isListed(job, jobs, age, age + daysAhead))
-          found.push({ finding: row, kind: job.kind, what: job.what, due: treatedOn + job.afterDays });
+        if (isListed(job, jobs, age, age + daysAhead)) due.add(row, job, treatedOn + job.afterDays);
     }
   }
-  return { rows: byDueDate(found), open, withoutRule, withoutDate, withoutCow, withoutNextLook };
+  const counts = { open, withoutRule, withoutDate, withoutCow, withoutNextLook };
+  return {
+    ...counts,
+    due,
+    get rows() {
+      return due.list();
+    },
+  };
 }
 
 function dayAt(column: DayColumn | undefined, row: number): DaySerial | null {
@@ -114,7 +121,8 @@ function jobsLeft(
 
 /** Refuses days that cannot be: treated, seen again or closed after today, seen again or closed before treated. */
 function isClosed({ treatedOn, closedOn, seenAgainOn }: Findings, row: number, today: DaySerial): boolean {
-  const [treated, closed] = [dayAt(treatedOn, row), dayAt(closedOn, row)];
+  const treated = dayAt(treatedOn, row);
+  const closed = dayAt(closedOn, row);
   if (treated !== null && treated > today) throw tooLate("treatedOn", row, treated, `today (${isoDate(today)})`);
   refuseOutside("seenAgainOn", row, dayAt(seenAgainOn, row), treated, today);
   refuseOutside("closedOn", row, closed, treated, today);
@@ -182,16 +190,4 @@ function isListed(job: AftercareJob, jobs: readonly AftercareJob[], age: number,
       later.afterDays <= age &&
       (later.kind === job.kind || (later.kind === "recheck" && ENDED_BY_RECHECK.has(job.kind))),
   );
-}
-
-/** Sorted by day, rows of one day in the order of the findings. */
-function byDueDate<Row extends { readonly due: DaySerial }>(rows: readonly Row[]): readonly Row[] {
-  /** Larger than any number of rows; times the last day still a whole number that a double holds exactly. */
-  const STRIDE = 2 ** 28;
-  const keys = new Float64Array(rows.length);
-  for (let index = 0; index < rows.length; index++) keys[index] = rows[index]!.due * STRIDE + index;
-  keys.sort();
-  const sorted = new Array<Row>(rows.length);
-  for (let index = 0; index < rows.length; index++) sorted[index] = rows[keys[index]! % STRIDE]!;
-  return sorted;
 }

@@ -183,20 +183,28 @@ export const recheckList = defineFunction({
   ],
   compute(args) {
     const list = listOf(args);
+    const { due } = list;
+    const [cows, feet] = [wordsOf(args.cows), wordsOf(args.feet)];
     const result: (readonly CellValue[])[] = [HEADINGS];
-    for (const { finding, what, due } of list.rows)
-      result.push([args.cows.at(finding)!, args.feet.at(finding) ?? "", what, due, args.today - due]);
+    for (let index = 0; index < due.length; index++) {
+      const finding = due.finding(index);
+      const day = due.due(index);
+      const cow = cows.words[cows.places[finding]! - 1]!;
+      const foot = feet.words[feet.places[finding]! - 1] ?? "";
+      result.push([cow, foot, due.job(index).what, day, args.today - day]);
+    }
     for (const text of leftOver(list)) result.push(["", "", text, "", ""]);
     return result;
   },
   steps(args) {
     const list = listOf(args);
-    const overdue = list.rows.filter(({ due }) => due < args.today).length;
+    let overdue = 0;
+    while (overdue < list.due.length && list.due.due(overdue) < args.today) overdue++;
     const until = isoDate(args.today + args.daysAhead);
     return [
       { label: "Open findings", working: `of ${args.cows.length} rows`, value: String(list.open) },
       { label: "Overdue", working: `due before ${isoDate(args.today)}`, value: String(overdue) },
-      { label: "Today and to come", working: `due up to ${until}`, value: String(list.rows.length - overdue) },
+      { label: "Today and to come", working: `due up to ${until}`, value: String(list.due.length - overdue) },
       ...leftOver(list).map((text) => ({ label: "Left over", working: text, value: "no day" })),
     ];
   },
