@@ -63,9 +63,9 @@ function errorName(raw: object): string {
   return "in it";
 }
 
-/** Text that someone may take for a number: "200", "1 250", "2,5", "12 %". */
+/** Text that someone may take for a number: "200", "1 250", "2,5", "12 %". Read once from left to right, however long. */
 export function looksLikeNumber(text: string): boolean {
-  return /^[+-]?[\d\s\u00a0.,']*\d[\d\s\u00a0.,']*\s*%?$/.test(text);
+  return /^[+-]?(?=\D*\d)[\d\s\u00a0.,']+%?$/.test(text);
 }
 
 /** Text that someone may take for a date: "2024-02-20", "20/2/24", "20.02.2024". */

@@ -1,4 +1,4 @@
-import { DomainError, invalid } from "../core/shared/domain-error";
+import { DomainError, invalid, shown } from "../core/shared/domain-error";
 import { looksLikeDate, looksLikeNumber, readCell } from "./cell";
 import type { ScalarKind } from "./kind";
 
@@ -84,7 +84,7 @@ function refuseHeading(cell: string, rows: Rows, argument: string): void {
     if (typeof rows[row]?.[0] === "number") {
       throw new DomainError(
         "invalid",
-        `${argument} row 1 holds the text "${cell}", which looks like the heading: pass the column without its heading`,
+        `${argument} row 1 holds the text ${shown(cell)}, which looks like the heading: pass the column without its heading`,
       );
     }
   }

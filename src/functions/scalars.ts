@@ -1,5 +1,5 @@
 import { type DaySerial, FIRST_DAY, isoDate, LAST_DAY } from "../core/shared/days";
-import { DomainError, invalid, unavailable } from "../core/shared/domain-error";
+import { DomainError, invalid, shown, unavailable } from "../core/shared/domain-error";
 import { type Cell, isBlankCell, looksLikeDate, looksLikeNumber, readCell } from "./cell";
 import type { Limits, NumberRange, ScalarKind } from "./kind";
 
@@ -91,7 +91,10 @@ function numbersAsWritten(options: NumberOptions): { readonly asWritten?: Number
 
 function wrongType(cell: string | boolean, where: string, must: string): DomainError {
   if (typeof cell === "string" && looksLikeNumber(cell)) {
-    return new DomainError("invalid", `${where} must be ${must}; got the text "${cell}": turn the cell into a number`);
+    return new DomainError(
+      "invalid",
+      `${where} must be ${must}; got the text ${shown(cell)}: turn the cell into a number`,
+    );
   }
   return invalid(where, must, cell);
 }
@@ -131,7 +134,10 @@ export function date(): ScalarKind<DaySerial> {
         throw invalid(where, `a date from ${isoDate(FIRST_DAY)} to ${isoDate(LAST_DAY)}`, cell);
       }
       if (typeof cell === "string" && (looksLikeDate(cell) || looksLikeNumber(cell))) {
-        throw new DomainError("invalid", `${where} must be a date; got the text "${cell}": turn the cell into a date`);
+        throw new DomainError(
+          "invalid",
+          `${where} must be a date; got the text ${shown(cell)}: turn the cell into a date`,
+        );
       }
       throw invalid(where, must, cell);
     },

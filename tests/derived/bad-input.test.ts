@@ -184,7 +184,7 @@ describe.each(specs)("HERD.%s, columns", (_, spec) => {
       spec.parameters[place]!.kind.shape === "column" && Array.isArray(argument) ? [argument[0] as unknown] : argument,
     );
     const end = outcome(spec, oneRow);
-    if ("value" in end) expectSound(end.value);
+    if ("value" in end) expectSound(end.value, spec.result);
     for (const empty of [[[]], [[null]], [[""], [null]]]) {
       const raw = base(spec).map((argument, place) =>
         spec.parameters[place]!.kind.shape === "column" ? empty : argument,
@@ -193,7 +193,7 @@ describe.each(specs)("HERD.%s, columns", (_, spec) => {
       if (!("value" in blankEnd)) expect(blankEnd.message).not.toBe("");
       else if (spec.result.shape === "scalar")
         throw new Error(`${name}, argument ${index + 1}: ${JSON.stringify(blankEnd)}`);
-      else expectSound(blankEnd.value);
+      else expectSound(blankEnd.value, spec.result);
     }
   });
 

@@ -1,5 +1,6 @@
+import { FIRST_DAY, LAST_DAY } from "../../src/core/shared/days";
 import { DomainError } from "../../src/core/shared/domain-error";
-import type { FunctionSpec, ResultValue } from "../../src/functions/define";
+import type { FunctionSpec, Result, ResultValue } from "../../src/functions/define";
 import { evaluate } from "../../src/functions/evaluate";
 
 /** A call's end: a value, or one of the two errors with its message. Any other error is a defect and is thrown. */
@@ -41,15 +42,52 @@ export function replacedRow(column: unknown, row: number, value: unknown): unkno
   return rows;
 }
 
-/** Fails unless the result is text, a finite number, or a block of them without holes. */
-export function expectSound(value: ResultValue): void {
-  const cells = typeof value === "object" ? value.flat() : [value];
-  if (typeof value === "object") {
-    const width = value[0]?.length;
-    if (width === undefined || value.some((row) => row.length !== width)) throw new Error("the result is not a block");
+/** Fails unless the result is what the spec declares: numbers, days and texts in their places, without a hole. */
+export function expectSound(value: ResultValue, result: Result): void {
+  if (result.shape === "scalar") {
+    if (typeof value === "object") throw new Error("a single value is a range");
+    return expectCell(value, result.type);
   }
-  for (const cell of cells) {
-    const sound = typeof cell === "number" ? Number.isFinite(cell) : ["string", "boolean"].includes(typeof cell);
-    if (!sound) throw new Error(`a cell of the result is ${String(cell)}`);
+  if (typeof value !== "object") throw new Error("a range is a single value");
+  const types = result.shape === "table" ? result.columns.map(({ type }) => type) : [result.type];
+  if (value.some((row) => row.length !== types.length)) throw new Error(`a row is not ${types.length} wide`);
+  if (result.shape === "table" && value.length === 0) throw new Error("a table has no headings");
+  value.forEach((row, index) => {
+    if (result.shape === "table" && index === 0) {
+      result.columns.forEach(({ heading }, column) => {
+        if (row[column] !== heading) throw new Error(`the heading is ${String(row[column])} instead of ${heading}`);
+      });
+    } else row.forEach((cell, column) => expectCell(cell, types[column]!));
+  });
+}
+
+function expectCell(cell: unknown, type: "number" | "text" | "date"): void {
+  if (cell === "") return;
+  const isSound =
+    type === "text"
+      ? typeof cell === "string"
+      : typeof cell === "number" &&
+        Number.isFinite(cell) &&
+        (type === "number" || (Number.isInteger(cell) && cell >= FIRST_DAY && cell <= LAST_DAY));
+  if (!isSound) throw new Error(`a cell of type ${type} is ${String(cell)}`);
+}
+
+/** What no reader should see: the words of a program for something that is not there. */
+const UNFIT = /undefined|\[object|NaN|Infinity/;
+
+/** A message names what is wrong, and fits on a screen whatever the cell holds. */
+const SHORTEST_MESSAGE = 10;
+const LONGEST_MESSAGE = 700;
+
+/** Fails unless the error is one of the two, with a message for the user. Texts that were given may stand in it. */
+export function expectMessage({ kind, message }: Exclude<Outcome, { value: unknown }>, given: string): void {
+  const isUnfit = UNFIT.test(message) && !UNFIT.test(given);
+  const isRightLength = message.length >= SHORTEST_MESSAGE && message.length <= LONGEST_MESSAGE;
+  if (!["invalid", "unavailable"].includes(kind) || !isRightLength || isUnfit) {
+    throw new Error(`an error without a proper message: ${kind}, ${message}`);
   }
+}
+
+export function isFit(text: string, given: string): boolean {
+  return !UNFIT.test(text) || UNFIT.test(given);
 }

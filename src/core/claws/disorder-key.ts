@@ -66,9 +66,13 @@ const NEAR_NAME_SHARE = 0.25;
 const SHORTEST_PART = 3;
 const MOST_NEAR_CODES = 3;
 
+/** A longer text is near to no name, and comparing it letter by letter could take seconds. */
+const LONGEST_NEAR = (1 + NEAR_NAME_SHARE) * Math.max(...disorders.map(({ name }) => name.length));
+
 /** Up to three codes that the writer of an unknown text may have meant, the likeliest first. */
 export function nearestCodes(text: string): readonly string[] {
   const given = folded(text);
+  if (given.length > LONGEST_NEAR) return [];
   const near: { code: string; distance: number }[] = [];
   for (const { code, name } of disorders) {
     const [foldedCode, foldedName] = [folded(code), folded(name)];

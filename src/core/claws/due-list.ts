@@ -1,4 +1,4 @@
-import { type DaySerial, isoDate } from "../shared/days";
+import { addDays, type DaySerial, isoDate } from "../shared/days";
 import { DomainError } from "../shared/domain-error";
 import { asWords, NO_WORD, type WordColumn } from "../shared/words";
 import { aftercareJobs, type AftercareJob, type AftercareKind } from "./aftercare";
@@ -82,7 +82,7 @@ export function dueList(
       else if (!looksLeft) withoutNextLook++;
       const age = today - treatedOn;
       for (const job of jobs)
-        if (isListed(job, jobs, age, age + daysAhead)) due.add(row, job, treatedOn + job.afterDays);
+        if (isListed(job, jobs, age, age + daysAhead)) due.add(row, job, addDays(treatedOn, job.afterDays));
     }
   }
   const counts = { open, withoutRule, withoutDate, withoutCow, withoutNextLook };

@@ -69,7 +69,7 @@ function dueDay({ when, days }: TrimRule, { lastTrim, calvedOn, dryOffOn }: CowD
     case "days in milk":
       return calvedOn === undefined ? undefined : addDays(calvedOn, days);
     case "before dry-off":
-      return dryOffOn === undefined ? undefined : dryOffOn - days;
+      return dryOffOn === undefined ? undefined : addDays(dryOffOn, -days);
     case "after last trim":
       return lastTrim === undefined ? undefined : addDays(lastTrim, days);
     case "between trims":

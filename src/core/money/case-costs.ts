@@ -1,4 +1,4 @@
-import { DomainError } from "../shared/domain-error";
+import { DomainError, shown } from "../shared/domain-error";
 
 /** What one case of a lesion costs, as the farm's table says. */
 export interface CaseCost {
@@ -19,7 +19,7 @@ export function checkCaseCosts(costs: readonly CaseCost[]): void {
     if (currency !== first?.currency) {
       throw new DomainError(
         "invalid",
-        `costs must be in one currency; got ${first?.currency ?? "a blank"} for ${first?.lesion} and ${currency ?? "a blank"} for ${lesion}`,
+        `costs must be in one currency; got ${shown(first?.currency)} for ${first?.lesion} and ${shown(currency)} for ${lesion}`,
       );
     }
   }

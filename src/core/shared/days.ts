@@ -79,11 +79,14 @@ function daysInMonth(year: number, month: number): number {
   return serialOf({ ...next, day: 1 }) - serialOf({ year, month, day: 1 });
 }
 
-/** The day so many days on. Refuses a day past the last one a spreadsheet knows. */
+/** The day so many days on, or before where `days` is below 0. Refuses a day that a spreadsheet does not know. */
 export function addDays(serial: DaySerial, days: number): DaySerial {
-  if (serial + days <= LAST_DAY) return serial + days;
+  const moved = serial + days;
+  if (moved >= FIRST_DAY && moved <= LAST_DAY) return moved;
   throw new DomainError(
     "invalid",
-    `a date must be at most ${isoDate(LAST_DAY)}; got ${days} days on from ${isoDate(serial)}`,
+    moved > LAST_DAY
+      ? `a date must be at most ${isoDate(LAST_DAY)}; got ${days} days on from ${isoDate(serial)}`
+      : `a date must be at least ${isoDate(FIRST_DAY)}; got ${-days} days before ${isoDate(serial)}`,
   );
 }

@@ -20,14 +20,16 @@ export const countUnit = choice(["thousand", "cells/mL"], {
 const LOOKS_LIKE_CELLS = 10_000;
 /** Counts as cells/mL below this are taken for thousands: milk with under 1,000 cells/mL is not seen. */
 const LOOKS_LIKE_THOUSANDS = 1_000;
+/** One cell per mL, written in thousands: what is less is no count. */
+const LOWEST_COUNT = 0.001;
 /** No laboratory gives a count as high, in either unit. */
 const HIGHEST_COUNT = 100_000_000;
 
 /** A cell count as written; its unit stands in another argument. A 0 is no count. */
 export const cellCount = number({
-  min: 0,
+  min: LOWEST_COUNT,
   max: HIGHEST_COUNT,
-  reason: "a count of cells; no milk holds more",
+  reason: "a count of cells; no milk holds more, and less than one per mL is none",
   zeroIsBlank: true,
 });
 export const cellCounts = columnOf(cellCount, { notes: "leave out" });

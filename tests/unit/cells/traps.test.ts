@@ -262,3 +262,8 @@ test("the tank's count is never spread over the cows by itself: one row is one c
   const { value: loss } = evaluate(cellHerdLoss, [column(300), column(2), 1, "Hortet-Seegers 1998", null, "kg"]);
   expect(loss).toBeCloseTo(0.6 * Math.log2(6), 12);
 });
+
+test("less than one cell per mL is no count: its score would lie below all numbers", () => {
+  expect(refusal(cellMean, column(5e-324)).message).toContain("counts row 1 must be a number from 0.001 ");
+  expect(refusal(cellScore, 5e-324).message).toContain("count must be a number from 0.001 ");
+});

@@ -48,6 +48,12 @@ describe("claw disorder key", () => {
     expect(nearestCodes(text)).toEqual([]);
   });
 
+  test("the longest text that a cell can hold is near to nothing, at once", () => {
+    const started = performance.now();
+    expect(nearestCodes("sole ulcer ".repeat(2_900))).toEqual([]);
+    expect(performance.now() - started).toBeLessThan(200);
+  });
+
   test("forms are counted as their parent", () => {
     expect(["SU", "TN", "WLF", "SHC", "HFV", "DD", "WL"].map(parentCode)).toEqual([
       "U",

@@ -39,6 +39,12 @@ const rows = (...args: Parameters<typeof run>) => (run(...args).value as unknown
 const what = (...args: Parameters<typeof run>) => rows(...args).map((row) => [row[2], row[4]]);
 
 describe("RECHECK.LIST", () => {
+  test("a day after the days of a worksheet is refused", () => {
+    const last = 2_958_465;
+    const list = [["A"], ["LH"], ["SU"], [last], [null], [null]].map((cell) => [cell]);
+    expect(() => evaluate(recheckList, [...list, last, null, 30])).toThrow("7 days on from 9999-12-31");
+  });
+
   test.each<[number, unknown[][]]>([
     [6, []],
     [7, [["first recheck", 0]]],

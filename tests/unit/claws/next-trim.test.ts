@@ -10,6 +10,10 @@ const midLactation = calved + 117;
 const dryOff = day("2024-11-20");
 
 describe("TRIM.NEXT", () => {
+  test("a day before the days of a worksheet is refused, never counted back into them", () => {
+    expect(() => next(null, null, day("1900-03-10"))).toThrow("21 days before 1900-03-10");
+  });
+
   test("a trim fewer days before than the least number between trims covers the day", () => {
     expect(next(midLactation - 60, calved, dryOff)).toBe(midLactation);
     expect(next(midLactation - 59, calved, dryOff)).toBe(dryOff - 21);

@@ -1,5 +1,5 @@
 import { addMonths as addMonthsByLibrary, differenceInCalendarDays, formatISO, lastDayOfMonth } from "date-fns";
-import { addMonths, dateOf, day, FIRST_DAY, isoDate, LAST_DAY, serialOf } from "../../../src/core/shared/days";
+import { addDays, addMonths, dateOf, day, FIRST_DAY, isoDate, LAST_DAY, serialOf } from "../../../src/core/shared/days";
 
 /** The date library counts from its own epoch: serial 61 is 1900-03-01. */
 const libraryDate = (serial: number): Date => new Date(1900, 2, 1 + serial - FIRST_DAY);
@@ -45,6 +45,11 @@ describe("day serials as a worksheet counts them", () => {
   });
 
   test("the last day is 9999-12-31", () => expect(isoDate(LAST_DAY)).toBe("9999-12-31"));
+  test("days are added and taken away inside the days that a spreadsheet knows", () => {
+    expect([addDays(LAST_DAY - 1, 1), addDays(FIRST_DAY + 1, -1)]).toEqual([LAST_DAY, FIRST_DAY]);
+    expect(() => addDays(LAST_DAY, 1)).toThrow("1 days on from 9999-12-31");
+    expect(() => addDays(FIRST_DAY, -21)).toThrow("21 days before 1900-03-01");
+  });
 
   test.each(["2023-02-29", "2024-13-01", "2024-00-10", "2024-1-1", "29/02/2024", ""])("%s is no date", (iso) => {
     expect(() => day(iso)).toThrow(`got "${iso}"`);

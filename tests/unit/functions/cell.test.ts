@@ -41,6 +41,14 @@ describe("text that someone may take for something else", () => {
   test.each(["", "2b", "DD", "-", "M4.1", "12 cows"])("%s does not", (text) =>
     expect(looksLikeNumber(text)).toBe(false),
   );
+  test("is told at once from the longest text that a cell can hold", () => {
+    const started = performance.now();
+    for (const almost of ["7", " 7", "1,", "\u00a0"]) {
+      expect(looksLikeNumber(`${almost.repeat(16_000)}x`)).toBe(false);
+      expect(looksLikeNumber(`${almost.repeat(16_000)}7`)).toBe(true);
+    }
+    expect(performance.now() - started).toBeLessThan(200);
+  });
   test.each(["2024-02-20", "20/2/24", "20.02.2024"])("%s looks like a date", (text) => {
     expect(looksLikeDate(text)).toBe(true);
   });

@@ -15,10 +15,15 @@ describe("costs table", () => {
   test("costs in two currencies are never taken together", () => {
     const mixed = table(["SU", 200, "EUR", "", ""], ["DD", 64, "USD", "", ""]);
     expect(() => evaluate(costCase, ["SU", mixed])).toThrow(
-      "costs must be in one currency; got EUR for SU and USD for DD",
+      'costs must be in one currency; got "EUR" for SU and "USD" for DD',
     );
     const half = table(["SU", 200, "EUR", "", ""], ["DD", 64, "", "", ""]);
-    expect(() => evaluate(costCases, [column("SU"), half])).toThrow(/got EUR for SU and a blank for DD/);
+    expect(() => evaluate(costCases, [column("SU"), half])).toThrow(/got "EUR" for SU and a blank for DD/);
+  });
+
+  test("a long text in the place of a currency is cut in the message", () => {
+    const mixed = table(["SU", 200, "EUR", "", ""], ["DD", 64, "7".repeat(900), "", ""]);
+    expect(() => evaluate(costCase, ["SU", mixed])).toThrow(/^.{1,120}$/);
   });
 
   test("costs of different years or sources are taken, and it is said", () => {
