@@ -6,7 +6,7 @@ import type { WorkbookModel } from "../../xlsx/model";
 import { readWorkbook } from "../../xlsx/read";
 import { parseCell } from "../../xlsx/address";
 import { FileError, readWholeFile } from "./files";
-import { plainBook } from "./plain-book";
+import { plainBook } from "../../workbook/file/plain-book";
 
 /** A workbook after its check: what was found, or why it could not be read. */
 export type FileCheck =

@@ -9,7 +9,7 @@ import { findBlocks } from "../mapping/find-blocks";
 import { guessBook } from "../mapping/guess-book";
 import type { Mapping } from "../mapping/mapping";
 import { openQuestions } from "../mapping/open-questions";
-import type { PlainBook } from "../mapping/plain-book";
+import type { PlainBook } from "../../workbook/plain-book";
 import { type MappedTable, readMapped } from "../mapping/read-mapped";
 import { resolveMapping } from "../mapping/resolve";
 import { readMapping } from "../mapping/store";

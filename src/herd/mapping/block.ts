@@ -1,5 +1,5 @@
 import type { PlainCell } from "../../workbook/port";
-import { cellAt, holds, type PlainArea, type PlainSheet } from "./plain-book";
+import { cellAt, holds, type PlainArea, type PlainSheet } from "../../workbook/plain-book";
 
 /** A column of a block: its heading as written, "" where none is. */
 export interface BlockColumn {

@@ -1,5 +1,5 @@
 import type { Block } from "./block";
-import type { PlainBook } from "./plain-book";
+import type { PlainBook } from "../../workbook/plain-book";
 
 /** So many sheets are more than a herd's workbook has: most are copies or pages for reading. */
 const MANY_SHEETS = 30;

@@ -9,7 +9,7 @@ import {
   type PlainBook,
   type PlainSheet,
   type PlainTable,
-} from "./plain-book";
+} from "../../workbook/plain-book";
 
 /** Headings of a plain range are looked for in so many rows from the top. */
 const TOP_ROWS = 40;

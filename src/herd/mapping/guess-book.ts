@@ -8,7 +8,7 @@ import { guessTable, type TableGuess } from "./guess-table";
 import { guessDayOrder, guessUnit, type UnitGuess } from "./guess-unit";
 import { headingFits } from "./heading-words";
 import type { MappedColumn, MappedSource } from "./mapping";
-import type { PlainBook } from "./plain-book";
+import type { PlainBook } from "../../workbook/plain-book";
 import { profileOf } from "./profile";
 import { mappedColumns, tableNamed } from "./targets";
 

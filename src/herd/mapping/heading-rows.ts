@@ -1,6 +1,6 @@
 import { isLabel } from "./block";
 import { headingFits } from "./heading-words";
-import { areaText, cellAt, holds, type PlainArea, type PlainSheet } from "./plain-book";
+import { areaText, cellAt, holds, type PlainArea, type PlainSheet } from "../../workbook/plain-book";
 
 /** The headings of a plain range, from one row or two. */
 export interface Headings {

@@ -2,7 +2,7 @@ import type { PlainCell } from "../../workbook/port";
 import { type OrderEvidence, looksLikeDate, orderOf } from "../text-dates";
 import { textNumber } from "../text-numbers";
 import { type Block, type BlockColumn } from "./block";
-import { cellAt, holds } from "./plain-book";
+import { cellAt, holds } from "../../workbook/plain-book";
 
 /** What the cells of a column are like, from a sample spread over all rows. */
 export interface Profile {

@@ -4,7 +4,7 @@ import type { ColumnDefinition, TableDefinition } from "../../workbook/table-def
 import type { TableContent } from "../../workbook/table-port";
 import type { LesionWords } from "../codes/words";
 import { foldHeading } from "../read-rows";
-import { cellAt } from "./plain-book";
+import { cellAt } from "../../workbook/plain-book";
 import { converter } from "./convert";
 import type { MappedColumn } from "./mapping";
 import type { ResolvedSource } from "./resolve";

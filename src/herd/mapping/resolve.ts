@@ -4,7 +4,7 @@ import { contentFit } from "./content-fit";
 import { findBlocks } from "./find-blocks";
 import { headingFits } from "./heading-words";
 import { type MappedColumn, type MappedSource, type Mapping, placeOf } from "./mapping";
-import type { PlainBook } from "./plain-book";
+import type { PlainBook } from "../../workbook/plain-book";
 import { profileOf } from "./profile";
 import { mappedColumns, type Meaning } from "./targets";
 

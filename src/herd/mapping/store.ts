@@ -5,7 +5,7 @@ import type { TableContent } from "../../workbook/table-port";
 import { LANDMARKS } from "../../workbook/tables";
 import { foldHeading, readHerdTable } from "../read-rows";
 import { DAY_ORDERS, type MappedColumn, type MappedSource, type Mapping, type Unit, unitsOf } from "./mapping";
-import { columnLetters } from "./plain-book";
+import { columnLetters } from "../../workbook/plain-book";
 import { type HerdTableName, herdTables, isHerdTable, mappedColumns } from "./targets";
 
 export type MappingRow = RowOf<typeof mappingTable>;

@@ -1,4 +1,4 @@
-import type { PlainArea, PlainBook, PlainSheet } from "../../../src/herd/mapping/plain-book";
+import type { PlainArea, PlainBook, PlainSheet } from "../../../src/workbook/plain-book";
 import type { PlainCell } from "../../../src/workbook/port";
 
 export type Rows = readonly (readonly PlainCell[])[];

@@ -4,7 +4,7 @@ import { LesionWords } from "../../../../src/herd/codes/words";
 import { guessBook } from "../../../../src/herd/mapping/guess-book";
 import { readMapped } from "../../../../src/herd/mapping/read-mapped";
 import { resolveMapping } from "../../../../src/herd/mapping/resolve";
-import type { PlainSheet } from "../../../../src/herd/mapping/plain-book";
+import type { PlainSheet } from "../../../../src/workbook/plain-book";
 import type { PlainCell } from "../../../../src/workbook/port";
 import { book, sheet } from "../plain-sheet";
 

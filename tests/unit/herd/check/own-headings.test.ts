@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { day } from "../../../../src/core/shared/days";
-import { plainBook } from "../../../../src/entries/recalc/plain-book";
+import { plainBook } from "../../../../src/workbook/file/plain-book";
 import { checkTables } from "../../../../src/herd/check/check-book";
 import { checks } from "../../../../src/herd/check/checks";
 import { likelyCode } from "../../../../src/herd/codes/likely-code";

@@ -1,7 +1,7 @@
 import { day } from "../../../../src/core/shared/days";
 import { findBlocks } from "../../../../src/herd/mapping/find-blocks";
 import { guessBook } from "../../../../src/herd/mapping/guess-book";
-import type { PlainSheet } from "../../../../src/herd/mapping/plain-book";
+import type { PlainSheet } from "../../../../src/workbook/plain-book";
 import type { PlainCell } from "../../../../src/workbook/port";
 import { book, type Rows, sheet } from "../plain-sheet";
 

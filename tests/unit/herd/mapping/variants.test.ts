@@ -1,5 +1,5 @@
 import { guessBook } from "../../../../src/herd/mapping/guess-book";
-import type { PlainBook, PlainSheet } from "../../../../src/herd/mapping/plain-book";
+import type { PlainBook, PlainSheet } from "../../../../src/workbook/plain-book";
 import type { PlainCell } from "../../../../src/workbook/port";
 import { variants } from "./variants";
 import { ROWS, type Variant, type VariantSheet } from "./variants/variant";

@@ -1,9 +1,10 @@
-import type { PlainArea, PlainBook, PlainSheet } from "../../herd/mapping/plain-book";
-import { isDateFormat } from "../../workbook/number-format";
-import type { PlainCell } from "../../workbook/port";
 import type { CellModel, CellStyle, SheetModel, WorkbookModel } from "../../xlsx/model";
+import { ColumnRuns } from "../column-runs";
+import { isDateFormat } from "../number-format";
+import type { PlainBook, PlainSheet } from "../plain-book";
+import type { PlainCell } from "../port";
 
-/** A workbook file as the herd's mapping and check read it: the values saved with it, hidden sheets included. */
+/** A workbook file as plain values: those saved with it, hidden sheets included. */
 export function plainBook({ sheets, styles, from1904 }: WorkbookModel): PlainBook {
   return { sheets: sheets.map((sheet) => plainSheet(sheet, styles)), from1904 };
 }
@@ -41,21 +42,4 @@ function plainSheet({ name, cells, tables, merges }: SheetModel, styles: readonl
 
 function plainCell({ value }: CellModel): PlainCell {
   return typeof value === "object" && value !== null ? value.error : value;
-}
-
-/** Cells of each column gathered into runs. Cells come row by row. */
-class ColumnRuns {
-  readonly areas: PlainArea[] = [];
-  readonly #open = new Map<number, number>();
-
-  add(row: number, column: number): void {
-    const at = this.#open.get(column);
-    const last = at === undefined ? undefined : this.areas[at]!;
-    if (at !== undefined && last!.lastRow === row - 1) {
-      this.areas[at] = { ...last!, lastRow: row };
-      return;
-    }
-    this.#open.set(column, this.areas.length);
-    this.areas.push({ firstRow: row, lastRow: row, firstColumn: column, lastColumn: column });
-  }
 }

@@ -1,5 +1,5 @@
-import { cellAddress } from "../../workbook/cell-address";
-import type { PlainCell } from "../../workbook/port";
+import { cellAddress } from "./cell-address";
+import type { PlainCell } from "./port";
 
 /** A block of cells counted from 0, its last row and column included. */
 export interface PlainArea {
