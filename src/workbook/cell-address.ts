@@ -9,6 +9,10 @@ export interface CellPosition {
 const LETTERS = 26;
 const CODE_BEFORE_A = 64;
 
+/** Rows and columns of a sheet. Source: Microsoft, "Excel specifications and limits". */
+export const SHEET_ROWS = 1_048_576;
+export const SHEET_COLUMNS = 16_384;
+
 /** Place of a cell such as "B3". */
 export function cellPosition(address: string): CellPosition {
   const [, letters, digits] = /^([A-Z]{1,3})([1-9]\d{0,6})$/.exec(address) ?? [];
@@ -17,6 +21,9 @@ export function cellPosition(address: string): CellPosition {
   }
   let column = 0;
   for (const letter of letters) column = column * LETTERS + letter.charCodeAt(0) - CODE_BEFORE_A;
+  if (column > SHEET_COLUMNS || Number(digits) > SHEET_ROWS) {
+    throw new TableError("unwritable", `the address must lie on a sheet, from A1 to XFD1048576; got "${address}"`);
+  }
   return { row: Number(digits) - 1, column: column - 1 };
 }
 

@@ -28,6 +28,8 @@ export interface PlainSheet {
   /** Cells that a formula fills. */
   readonly formulas: readonly PlainArea[];
   readonly merges: readonly PlainArea[];
+  /** The sheet is hidden; absent where it is not, or where the host cannot tell. */
+  readonly hidden?: boolean;
 }
 
 /** A workbook as plain values, whatever host or file it comes from. */

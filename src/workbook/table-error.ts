@@ -1,11 +1,22 @@
+import { shown } from "../core/shared/domain-error";
+import type { PlainCell } from "./port";
+
 /** What kept a table from being read or written. */
 export type TableErrorKind =
   /** The table was deleted or renamed. */
   | "table-gone"
   /** The table has no such column. */
   | "column-missing"
-  /** The column fills itself by its formula. */
+  /** A formula fills the column or the cell. */
   | "calculated"
+  /** The sheet was deleted or renamed. */
+  | "sheet-gone"
+  /** The sheet is hidden, and its cells cannot be shown. */
+  | "hidden"
+  /** The cells are merged with others. */
+  | "merged"
+  /** A heading is blank, double or no text. */
+  | "headings"
   /** The sheet, or the workbook, is protected. */
   | "protected"
   /** No free cells below the table. */
@@ -55,6 +66,29 @@ export function asTableError(error: unknown): TableError | undefined {
 export function tableGone(name: string, likely?: string): TableError {
   const hint = likely === undefined ? "" : ` It may now be called ${likely}.`;
   return new TableError("table-gone", `The workbook has no table ${name} any more: it was deleted or renamed.${hint}`);
+}
+
+export function sheetGone(name: string): TableError {
+  return new TableError("sheet-gone", `The workbook has no sheet ${name} any more: it was deleted or renamed.`);
+}
+
+export function sheetHidden(name: string): TableError {
+  return new TableError("hidden", `Sheet ${name} is hidden: unhide it, then its cells can be shown.`);
+}
+
+export function cellsMerged(sheet: string, address: string): TableError {
+  return new TableError("merged", `Cells ${address} on sheet ${sheet} are merged: unmerge them, then try again.`);
+}
+
+export function cellCalculated(sheet: string, address: string): TableError {
+  return new TableError("calculated", `Cell ${address} on sheet ${sheet} is filled by a formula and is left alone.`);
+}
+
+export function cellChanged(sheet: string, address: string, was: PlainCell, is: PlainCell): TableError {
+  return new TableError(
+    "changed",
+    `Someone changed cell ${address} on sheet ${sheet} meanwhile: it held ${shown(was)} and now holds ${shown(is)}. Nothing was written.`,
+  );
 }
 
 export function columnMissing(table: string, heading: string): TableError {

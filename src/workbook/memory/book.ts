@@ -1,5 +1,7 @@
 import type { CellPosition } from "../cell-address";
-import type { PlainCell } from "../port";
+import type { FunctionsAnswer } from "../book-port";
+import type { PlainArea } from "../plain-book";
+import type { CellPlace, PlainCell } from "../port";
 import { filledRowCount } from "../saving/row-match";
 import { tableGone, workbookClosed } from "../table-error";
 import type { TableContent, TableInfo, WorkbookChange } from "../table-port";
@@ -33,6 +35,8 @@ export interface MemorySheet {
   readonly protected: boolean;
   /** Cells outside tables by address. */
   readonly cells: Readonly<Record<string, MemoryCell>>;
+  readonly hidden?: boolean;
+  readonly merges?: readonly PlainArea[];
 }
 
 export interface BookState {
@@ -54,6 +58,10 @@ export class MemoryBook {
   beforeStep: (step: string) => Promise<void> = () => Promise.resolve();
   /** Rows that a sheet has: Microsoft, "Excel specifications and limits". */
   rowLimit = 1_048_576;
+  /** Whether formulas with HERD functions work: entered again they then show a blank, else #NAME?. */
+  functions: FunctionsAnswer = "yes";
+  /** The cell that was shown last. */
+  shown: CellPlace | undefined;
 
   constructor(tables: readonly MemoryTable[] = []) {
     const sheets = [...new Set(tables.map(({ sheet }) => sheet))];

@@ -25,7 +25,7 @@ function cleanRow(row: NewRow): NewRow {
   return Object.fromEntries(Object.entries(row).map(([heading, value]) => [heading, cleanValue(heading, value)]));
 }
 
-function cleanValue(name: string, value: TypedValue): TypedValue {
+export function cleanValue(name: string, value: TypedValue): TypedValue {
   if (value === null || typeof value === "boolean") return value;
   if (typeof value === "number") {
     if (Number.isFinite(value)) return value;
