@@ -1,0 +1,83 @@
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import webpack, { type Configuration } from "webpack";
+import { serve, type TrialServer } from "../../src/entries/trial-build/server";
+
+const ROOT = join(__dirname, "../..");
+
+export interface TestPageOptions {
+  /** Folder beside this file with the page's entry.tsx or entry.ts; also the name of its script. */
+  readonly name: string;
+  /** The day that the page's clock stands at. */
+  readonly today: Date;
+}
+
+/** A page of a test's own, built as the pane ships, under the policy that the trial's server sends. */
+export class TestPage {
+  private constructor(
+    private readonly server: TrialServer,
+    private readonly browser: Browser,
+    private readonly today: Date,
+    /** Folder with the scripts and styles as built. */
+    readonly built: string,
+  ) {}
+
+  static async start({ name, today }: TestPageOptions): Promise<TestPage> {
+    const built = join(ROOT, ".cache", name);
+    await build(name, built);
+    const mounts = [
+      { path: "/sample-workbooks/", folder: join(ROOT, "sample-workbooks") },
+      { path: "/", folder: join(__dirname, name) },
+      { path: "/", folder: built },
+    ];
+    const browser = await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
+    return new TestPage(await serve(mounts, 0), browser, today, built);
+  }
+
+  /** The page as a new user opens it, with what it complained about. */
+  async open(query = "", options: BrowserContextOptions = {}): Promise<{ page: Page; errors: string[] }> {
+    const context = await this.browser.newContext({ viewport: { width: 350, height: 800 }, ...options });
+    const page = await context.newPage();
+    const errors: string[] = [];
+    page.on("pageerror", ({ message }) => errors.push(message));
+    page.on("console", (message) => {
+      if (message.type() === "error") errors.push(message.text());
+    });
+    await page.clock.setFixedTime(this.today);
+    await page.goto(`${this.server.address}index.html${query}`);
+    return { page, errors };
+  }
+
+  async close(): Promise<void> {
+    await this.browser.close();
+    await this.server.close();
+  }
+}
+
+async function build(name: string, path: string): Promise<void> {
+  const configurations = createRequire(__filename)(join(ROOT, "webpack.config.js")) as Configuration[];
+  const trial = configurations.find((configuration) => configuration.name === "trial")!;
+  const compiler = webpack({
+    ...trial,
+    name,
+    mode: "production",
+    entry: { [name]: join(__dirname, name, "entry") },
+    output: { path, filename: "[name].js", publicPath: "auto" },
+    cache: false,
+    module: { rules: trial.module!.rules!.map((rule) => withoutFolder(rule)) },
+  })!;
+  await new Promise<void>((resolve, reject) => {
+    compiler.run((error, stats) => {
+      if (error) reject(error);
+      else if (stats?.hasErrors() === true) reject(new Error(stats.toString({ preset: "errors-only" })));
+      else resolve();
+    });
+  });
+  await new Promise<void>((resolve) => compiler.close(() => resolve()));
+}
+
+/** The rules of the project for TypeScript, on the test's own files too. */
+function withoutFolder(rule: unknown): object {
+  return { ...(rule as object), include: undefined };
+}
