@@ -27,8 +27,9 @@ export const layers: readonly Layer[] = [
   { folder: "herd", mayImport: ["core", "workbook"], packages: [/^zod(\/mini)?$/] },
   { folder: "xlsx", mayImport: [], packages: [/^@cj-tech-master\/excelts/, "fflate", /^@borgar\/fx/] },
   { folder: "engine", mayImport: ["functions", "core/shared", "xlsx"], packages: [univer, /^@borgar\/fx/, "rxjs"] },
-  { folder: "taskpane", mayImport: ["core", "functions", "herd", "workbook"], packages: [/^preact/] },
-  { folder: "samples", mayImport: ["functions", "core", "workbook", "xlsx"], packages: [] },
+  { folder: "blocks", mayImport: ["functions", "core", "workbook", "herd"], packages: [] },
+  { folder: "taskpane", mayImport: ["core", "functions", "herd", "workbook", "blocks"], packages: [/^preact/] },
+  { folder: "samples", mayImport: ["functions", "core", "workbook", "xlsx", "blocks"], packages: [] },
   {
     folder: "trial",
     mayImport: ["engine", "workbook", "workbook/grid", "xlsx"],

@@ -1,0 +1,23 @@
+import { cellAddress, type CellPosition } from "../workbook/cell-address";
+import { isDateFormat } from "../workbook/number-format";
+import type { BlockCell, CellBlock } from "../workbook/table-port";
+import type { LaidOutBlock, LaidOutCell } from "./laid-out";
+
+/** A laid out block as the table port writes it. `at` is the place it was laid out for. */
+export function cellBlockOf({ cells, room }: LaidOutBlock, sheet: string, at: CellPosition): CellBlock {
+  const width = Math.max(...cells.map((row) => row.length));
+  return {
+    sheet,
+    address: cellAddress(at),
+    cells: cells.map((row) => Array.from({ length: width }, (_, column) => blockCell(row[column] ?? null))),
+    room,
+  };
+}
+
+function blockCell(cell: LaidOutCell | null): BlockCell {
+  if (cell === null) return null;
+  const { formula, value = null, numberFormat } = cell;
+  if (formula !== undefined) return { formula, ...(numberFormat === undefined ? {} : { numberFormat }) };
+  if (typeof value === "number" && numberFormat !== undefined && isDateFormat(numberFormat)) return { day: value };
+  return value;
+}

@@ -1,0 +1,92 @@
+import { foldHeading } from "../herd/read-rows";
+import type { DaySerial } from "../core/shared/days";
+import type { TableContent } from "../workbook/table-port";
+import type { NamedData } from "./expression/expression";
+import type { Fault } from "./expression/fault";
+import type { Scale } from "./expression/names";
+import type { Rows, Value } from "./expression/values";
+import { headingOf } from "./tables";
+
+/** What a block is computed from. */
+export interface HerdTables {
+  /** Tables of the workbook under our names and headings, as a TablePort reads them; those that are missing are left out. */
+  readonly tables: ReadonlyMap<string, TableContent>;
+  /** The day that the workbook counts from. */
+  readonly asOf: DaySerial;
+  /** Scale of the mobility scores. */
+  readonly scale: Scale;
+}
+
+/**
+ * The columns of the tables as ranges, and the values computed from them. Make a new one when the workbook has
+ * changed; keep it as long as it has not, so that blocks share what they compute.
+ */
+export class BlockData implements NamedData {
+  readonly asOf: DaySerial;
+  readonly scale: Scale;
+  readonly kept = new Recent<Value>();
+  readonly chosenRows = new Recent<readonly number[]>();
+  readonly answers = new Recent<Answer | Fault>();
+  readonly #tables: ReadonlyMap<string, TableContent>;
+  readonly #columns = new Map<string, Rows | undefined>();
+
+  constructor({ tables, asOf, scale }: HerdTables) {
+    this.#tables = tables;
+    this.asOf = asOf;
+    this.scale = scale;
+  }
+
+  has(table: string): boolean {
+    return this.#tables.has(table);
+  }
+
+  column(table: string, key: string): Rows | undefined {
+    const name = `${table}[${key}]`;
+    if (!this.#columns.has(name)) this.#columns.set(name, this.#readColumn(table, key));
+    return this.#columns.get(name);
+  }
+
+  #readColumn(table: string, key: string): Rows | undefined {
+    const content = this.#tables.get(table);
+    if (content === undefined) return undefined;
+    const heading = foldHeading(headingOf(table, key));
+    const place = content.columns.findIndex((column) => foldHeading(column.heading) === heading);
+    if (place < 0) return undefined;
+    const rows = content.rows.map((row) => [row[place] ?? null]);
+    return rows.length > 0 ? rows : [[null]];
+  }
+
+  settings(table: string): Rows | undefined {
+    const content = this.#tables.get(table);
+    if (content === undefined) return undefined;
+    const headings = content.columns.map(({ heading }) => heading);
+    const rows = content.rows.length > 0 ? content.rows : [headings.map(() => null)];
+    return [headings, ...rows];
+  }
+}
+
+/** What a worksheet function gave. */
+export interface Answer {
+  readonly value: Value;
+  readonly remarks: readonly string[];
+}
+
+/** Values by their formula. Trying many inputs must not fill the memory: the ones made longest ago go first. */
+class Recent<T> {
+  readonly #values = new Map<string, T>();
+
+  get(key: string): T | undefined {
+    return this.#values.get(key);
+  }
+
+  set(key: string, value: T): void {
+    if (this.#values.size >= MOST_KEPT) {
+      const oldest = this.#values.keys().next();
+      if (oldest.done !== true) this.#values.delete(oldest.value);
+    }
+    this.#values.set(key, value);
+  }
+}
+
+/** All blocks together hold about 400 different calls and columns. */
+const MOST_KEPT = 1_000;

@@ -1,0 +1,66 @@
+import { addMonths, dateOf, FIRST_DAY, LAST_DAY, serialOf } from "../../core/shared/days";
+import type { PlainCell } from "../../workbook/port";
+import { rowsOf, single } from "./elementwise";
+import { bracketed, type Expression, type Run } from "./expression";
+import { Fault, isError } from "./fault";
+
+/** EDATE: the same day so many months on or back. */
+export function monthsOn(day: Expression, months: number): Expression {
+  return {
+    text: (names) => `EDATE(${day.text(names)},${months})`,
+    compute: (run) => addMonths(dayOf(day, run), months),
+  };
+}
+
+/** The first day of the month of a day. */
+export function monthStart(day: Expression): Expression {
+  return {
+    text(names) {
+      const text = bracketed(day, names);
+      return `DATE(YEAR(${text}),MONTH(${text}),1)`;
+    },
+    compute: (run) => serialOf({ ...dateOf(dayOf(day, run)), day: 1 }),
+  };
+}
+
+function dayOf(expression: Expression, run: Run): number {
+  const day = single(expression.compute(run));
+  if (typeof day === "number" && day >= FIRST_DAY && day <= LAST_DAY) return Math.floor(day);
+  throw new Fault("#VALUE!", `A date is needed; got ${day === null || day === "" ? "a blank" : String(day)}.`);
+}
+
+/** The latest of the days in a column that are not after `upTo`; `none` where there is no such day. */
+export function latestDay(days: Expression, upTo: Expression, none: string): Expression {
+  return latest(days, "<=", upTo, none);
+}
+
+/** The latest of the days in a column before `day`; `none` where there is no such day, or `day` itself is none. */
+export function dayBefore(days: Expression, day: Expression, none: string): Expression {
+  return latest(days, "<", day, none);
+}
+
+function latest(days: Expression, operator: "<" | "<=", limit: Expression, none: string): Expression {
+  const expression: Expression = {
+    text(names) {
+      const [column, criterion] = [days.text(names), `"${operator}"&${bracketed(limit, names)}`];
+      return `IF(COUNTIFS(${column},${criterion})=0,"${none}",MAXIFS(${column},${column},${criterion}))`;
+    },
+    compute: (run) =>
+      run.once(expression, () => {
+        const to = single(limit.compute(run));
+        if (typeof to !== "number") return none;
+        const found = latestIn(rowsOf(days.compute(run)), (day) => (operator === "<" ? day < to : day <= to));
+        return found ?? none;
+      }),
+  };
+  return expression;
+}
+
+function latestIn(rows: readonly (readonly PlainCell[])[], meets: (day: number) => boolean): number | undefined {
+  let found: number | undefined;
+  for (const [cell] of rows) {
+    if (typeof cell !== "number" || isError(cell) || !meets(cell)) continue;
+    if (found === undefined || cell > found) found = cell;
+  }
+  return found;
+}

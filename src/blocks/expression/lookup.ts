@@ -1,0 +1,66 @@
+import { foldHeading } from "../../herd/read-rows";
+import type { PlainCell } from "../../workbook/port";
+import { column } from "./columns";
+import { cellOf, rowsOf } from "./elementwise";
+import type { Expression, Run } from "./expression";
+import { isRows, literalText, type Value } from "./values";
+import { Fault } from "./fault";
+import { foldedCell } from "./order";
+
+/** XLOOKUP of each cell of `wanted` among others: the cell of `results` beside the first that is equal, else `none`. */
+export function lookUp(wanted: Expression, among: Expression, results: Expression, none: PlainCell): Expression {
+  return {
+    text(names) {
+      const texts = [wanted, among, results].map((part) => part.text(names));
+      return `XLOOKUP(${[...texts, literalText(none)].join(",")})`;
+    },
+    compute(run) {
+      const places = placesOf(among, run);
+      const found = results.compute(run);
+      const find = (cell: PlainCell): PlainCell => {
+        const place = places.get(foldedCell(cell ?? ""));
+        return place === undefined ? none : cellOf(found, place);
+      };
+      const given = wanted.compute(run);
+      return isRows(given) ? given.map(([cell = null]) => [find(cell)]) : find(given);
+    },
+  };
+}
+
+/** How many different cells of a column stand also among others: COUNT(XMATCH(UNIQUE(...), ...)). */
+export function countFound(wanted: Expression, among: Expression): Expression {
+  return {
+    text: (names) => `COUNT(XMATCH(UNIQUE(${wanted.text(names)}),UNIQUE(${among.text(names)})))`,
+    compute(run) {
+      const places = placesOf(among, run);
+      const different = new Set(rowsOf(wanted.compute(run)).map(([cell = null]) => foldedCell(cell ?? "")));
+      let found = 0;
+      for (const cell of different) if (places.has(cell)) found++;
+      return found;
+    },
+  };
+}
+
+/** First place of each cell. */
+function placesOf(among: Expression, run: Run): ReadonlyMap<PlainCell, number> {
+  const places = new Map<PlainCell, number>();
+  rowsOf(among.compute(run)).forEach(([cell = null], place) => {
+    const key = foldedCell(cell ?? "");
+    if (!places.has(key)) places.set(key, place);
+  });
+  return places;
+}
+
+/** The price of an item in the Prices table. */
+export function price(item: string): Expression {
+  const [items, prices] = [column("Prices", "item"), column("Prices", "price")];
+  return {
+    text: (names) => `XLOOKUP(${literalText(item)},${items.text(names)},${prices.text(names)})`,
+    compute(run): Value {
+      const [names, values] = [rowsOf(items.compute(run)), rowsOf(prices.compute(run))];
+      const row = names.findIndex(([name]) => typeof name === "string" && foldHeading(name) === foldHeading(item));
+      if (row < 0) throw new Fault("#N/A", `Prices has no row ${item}: add one with its price.`);
+      return values[row]![0] ?? null;
+    },
+  };
+}

@@ -1,0 +1,88 @@
+import type { PlainCell } from "../../workbook/port";
+import { asNumber, cellOf, elementwise, orFault } from "./elementwise";
+import { bracketed, type Expression, literal } from "./expression";
+import { isRows } from "./values";
+import { Fault, isError } from "./fault";
+import { compare, type Comparison } from "./order";
+
+/** A comparison: TRUE or FALSE, row by row where a side is a column. */
+export function is(left: Expression, operator: Comparison, right: Expression | PlainCell): Expression {
+  const other = asExpression(right);
+  return {
+    isOpen: true,
+    text: (names) => `${bracketed(left, names)}${operator}${bracketed(other, names)}`,
+    compute: (run) => elementwise([left.compute(run), other.compute(run)], (a, b) => compare(a, operator, b)),
+  };
+}
+
+/** A sum, difference, product or quotient. */
+export function arithmetic(
+  left: Expression | PlainCell,
+  operator: "+" | "-" | "*" | "/",
+  right: Expression | PlainCell,
+): Expression {
+  const [first, second] = [asExpression(left), asExpression(right)];
+  return {
+    isOpen: true,
+    text: (names) => `${bracketed(first, names)}${operator}${bracketed(second, names)}`,
+    compute: (run) =>
+      elementwise([first.compute(run), second.compute(run)], (a, b) => {
+        const [x, y] = [asNumber(a), asNumber(b)];
+        if (typeof x === "string") return x;
+        if (typeof y === "string") return y;
+        if (operator === "/") return y === 0 ? "#DIV/0!" : x / y;
+        return operator === "+" ? x + y : operator === "-" ? x - y : x * y;
+      }),
+  };
+}
+
+/** IF, row by row where the condition is a column. Of single cells only the side that is taken is computed. */
+export function iff(condition: Expression, yes: Expression | PlainCell, no: Expression | PlainCell): Expression {
+  const [first, second] = [asExpression(yes), asExpression(no)];
+  return {
+    text: (names) => `IF(${condition.text(names)},${first.text(names)},${second.text(names)})`,
+    compute(run) {
+      const met = condition.compute(run);
+      if (!isRows(met)) return (isMet(orFault(met)) ? first : second).compute(run);
+      const sides = [first.compute(run), second.compute(run)] as const;
+      return met.map(([cell = null], row) => [isError(cell) ? cell : cellOf(sides[isMet(cell) ? 0 : 1], row)]);
+    },
+  };
+}
+
+function isMet(cell: PlainCell): boolean {
+  if (typeof cell === "string") throw new Fault("#VALUE!", "A condition holds a text.");
+  return Boolean(cell);
+}
+
+/** ISNUMBER, row by row where it is asked of a column. */
+export function isNumber(value: Expression): Expression {
+  return {
+    text: (names) => `ISNUMBER(${value.text(names)})`,
+    compute(run) {
+      const given = value.compute(run);
+      if (!isRows(given)) return typeof given === "number";
+      return given.map(([cell]) => [typeof cell === "number"]);
+    },
+  };
+}
+
+/** IFNA: what to take where a value is not there. */
+export function ifNa(value: Expression, otherwise: Expression | PlainCell): Expression {
+  const other = asExpression(otherwise);
+  return {
+    text: (names) => `IFNA(${value.text(names)},${other.text(names)})`,
+    compute(run) {
+      try {
+        return value.compute(run);
+      } catch (error) {
+        if (error instanceof Fault && error.code === "#N/A") return other.compute(run);
+        throw error;
+      }
+    },
+  };
+}
+
+export function asExpression(value: Expression | PlainCell): Expression {
+  return typeof value === "object" && value !== null ? value : literal(value);
+}

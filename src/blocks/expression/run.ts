@@ -1,0 +1,106 @@
+import { DomainError } from "../../core/shared/domain-error";
+import type { FunctionSpec } from "../../functions/define";
+import { evaluate } from "../../functions/evaluate";
+import type { Answer, BlockData } from "../data";
+import type { Expression, Run } from "./expression";
+import { Fault, MissingData } from "./fault";
+import type { Names } from "./names";
+import { isRows, literalText, type Value } from "./values";
+
+/** The worksheet function of an id such as "CELL.MEAN": of the registry at hand, lean or whole. */
+export type SpecOf = (id: string) => FunctionSpec | undefined;
+
+/** One computation of a block: its data, the values of its inputs, and of the parts computed so far. */
+export class BlockRun implements Run {
+  /** What readers must know beside the part that is being computed. */
+  readonly remarks = new Set<string>();
+  readonly #inputs = new Map<string, Value>();
+  readonly #parts = new Map<string, Value | Fault>();
+  /** Expressions with the values in place of the block's cells: equal texts have equal values. */
+  readonly #names: Names;
+
+  constructor(
+    readonly data: BlockData,
+    readonly specOf: SpecOf,
+    private readonly inputs: ReadonlyMap<string, Expression>,
+  ) {
+    this.#names = {
+      column: (table, key) => `${table}[${key}]`,
+      settings: (table) => table,
+      input: (name) => cellText(this.input(name)),
+      part: (id) => cellText(this.part(id)),
+      asOf: String(data.asOf),
+      scale: data.scale,
+    };
+  }
+
+  /** An input that the workbook has nothing for is a blank cell, to be filled in. */
+  input(name: string): Value {
+    const known = this.#inputs.get(name);
+    if (known !== undefined) return known;
+    const expression = this.inputs.get(name);
+    if (expression === undefined) throw new Error(`the block has no input ${name}`);
+    let value: Value;
+    try {
+      value = expression.compute(this);
+    } catch (error) {
+      if (!(error instanceof MissingData)) throw error;
+      value = null;
+    }
+    this.#inputs.set(name, value);
+    return value;
+  }
+
+  part(id: string): Value {
+    const value = this.#parts.get(id);
+    if (value === undefined) throw new Error(`the part ${id} stands further down in the block`);
+    if (value instanceof Fault) throw value;
+    return value;
+  }
+
+  setPart(id: string, value: Value | Fault): void {
+    this.#parts.set(id, value);
+  }
+
+  once(expression: Expression, compute: () => Value): Value {
+    const key = expression.text(this.#names);
+    const known = this.data.kept.get(key);
+    if (known !== undefined) return known;
+    const value = compute();
+    this.data.kept.set(key, value);
+    return value;
+  }
+
+  rowsOnce(conditions: Expression, find: () => readonly number[]): readonly number[] {
+    const key = conditions.text(this.#names);
+    const known = this.data.chosenRows.get(key);
+    if (known !== undefined) return known;
+    const rows = find();
+    this.data.chosenRows.set(key, rows);
+    return rows;
+  }
+
+  call(id: string, values: readonly Value[], expression: Expression): Value {
+    const key = expression.text(this.#names);
+    let answer = this.data.answers.get(key);
+    if (answer === undefined) this.data.answers.set(key, (answer = this.#evaluate(id, values)));
+    if (answer instanceof Fault) throw answer;
+    for (const remark of answer.remarks) this.remarks.add(remark);
+    return answer.value;
+  }
+
+  #evaluate(id: string, values: readonly Value[]): Answer | Fault {
+    const spec = this.specOf(id);
+    if (spec === undefined) return new Fault("#NAME?", `The function HERD.${id} is not loaded.`);
+    try {
+      return evaluate(spec, values);
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error;
+      return new Fault(error.kind === "unavailable" ? "#N/A" : "#VALUE!", error.message);
+    }
+  }
+}
+
+function cellText(value: Value): string {
+  return isRows(value) ? `{${value.map((row) => row.map(literalText).join(",")).join(";")}}` : literalText(value);
+}

@@ -1,0 +1,15 @@
+import type { Block, BlockScreen } from "./block";
+import { lesionRates } from "./herd/lesion-rates";
+
+/** Every block, in the order of the screens and of their parts. */
+export const gallery: readonly Block[] = [lesionRates];
+
+export function blocksOf(screen: BlockScreen): readonly Block[] {
+  return gallery.filter((block) => block.screen === screen);
+}
+
+export function blockOf(id: string): Block {
+  const found = gallery.find((block) => block.id === id);
+  if (found === undefined) throw new Error(`there is no block ${id}`);
+  return found;
+}

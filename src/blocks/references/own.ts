@@ -1,0 +1,38 @@
+import { foldHeading } from "../../herd/read-rows";
+import type { TableInfo } from "../../workbook/table-port";
+import { AS_OF } from "../../workbook/tables";
+import { missingColumn } from "../expression/columns";
+import { MissingData } from "../expression/fault";
+import type { References } from "../expression/names";
+import { headingOf } from "../tables";
+
+/** How formulas name the tables of a workbook that are our own. */
+export function ownReferences(tables: readonly TableInfo[], hasAsOf: boolean): References {
+  const byName = new Map(tables.map((table) => [table.name, table]));
+  return {
+    column(table, key) {
+      const known = byName.get(table);
+      const wanted = foldHeading(headingOf(table, key));
+      const column = known?.columns.find(({ heading }) => foldHeading(heading) === wanted);
+      if (column === undefined) throw missingColumn(table, key, known !== undefined);
+      return tableColumn(table, column.heading);
+    },
+    settings(table) {
+      if (!byName.has(table)) throw new MissingData(`The workbook has no table ${table}.`);
+      return table;
+    },
+    asOf: asOfText(hasAsOf),
+    scale: "0-3",
+    notes: [],
+  };
+}
+
+/** The cell of the workbook that holds its day, or the day of the computer. */
+export function asOfText(hasAsOf: boolean): string {
+  return hasAsOf ? AS_OF : "TODAY()";
+}
+
+/** A column of a table as a formula writes it; signs that have a meaning in such a reference are marked. */
+export function tableColumn(table: string, heading: string): string {
+  return `${table}[${heading.replace(/[[\]#'@]/g, "'$&")}]`;
+}
