@@ -45,17 +45,21 @@ function bundle(name, mode, entry, path) {
 
 /**
  * What Excel loads. The functions stand in a script of their own, with lean specs that hold only what computing needs.
- * Whole specs come with the pane, which is loaded when Office is ready, so that the first function does not wait.
+ * The pane is loaded when Office is ready, so that the first function does not wait, and takes from that script what is
+ * there: the trade's arithmetic, the kinds of argument, the lean specs. Whole specs are a second layer of the same
+ * files; they come when something asks for their texts.
  */
 const excelBundle = bundle(
   "excel",
   "production",
   {
     functions: { import: "./src/entries/functions.ts", layer: "lean" },
-    taskpane: { import: "./src/entries/taskpane.ts", layer: "whole" },
+    taskpane: { import: "./src/entries/taskpane.ts", layer: "lean", dependOn: "functions" },
   },
   "dist",
 );
+/** Files of the functions that hold no text of a single function: one copy serves both layers. */
+const FUNCTION_TOOLS = /src[\\/]functions[\\/](?!registry|whole-registry)[^\\/]+\.ts$/;
 const excel = {
   ...excelBundle,
   // All scripts lie beside the page.
@@ -63,14 +67,24 @@ const excel = {
   devtool: false,
   performance: { hints: false },
   experiments: { layers: true },
-  // Whole specs, which the pane and the functions that tell of others share, are a script of their own.
-  optimization: { splitChunks: { cacheGroups: { defaultVendors: false, default: { name: "specs", minChunks: 2 } } } },
+  optimization: {
+    splitChunks: { cacheGroups: { defaultVendors: false, specs: { layer: "whole", name: "specs", minChunks: 2 } } },
+  },
   module: {
     rules: [
       ...rules,
       { include: [join(SOURCE, "core"), join(SOURCE, "functions")], sideEffects: false },
-      { test: join(SOURCE, "entries/whole-registry.ts"), layer: "whole" },
-      { issuerLayer: "lean", include: join(SOURCE, "functions"), enforce: "pre", loader: LEAN_SPECS },
+      { test: join(SOURCE, "functions/whole-registry.ts"), layer: "whole" },
+      // The papers stay in both: what is cited is only for readers.
+      { include: join(SOURCE, "core"), exclude: join(SOURCE, "core/reference"), layer: "lean" },
+      { test: FUNCTION_TOOLS, layer: "lean" },
+      {
+        issuerLayer: "lean",
+        include: join(SOURCE, "functions"),
+        exclude: FUNCTION_TOOLS,
+        enforce: "pre",
+        loader: LEAN_SPECS,
+      },
     ],
   },
 };

@@ -15,8 +15,8 @@ for (const spec of registry) {
 
 /** Functions that tell of others need their texts, which no other function waits for. */
 async function answerFromTexts({ id }: FunctionSpec, raw: readonly unknown[]): Promise<ExcelCell | ExcelCell[][]> {
-  const { registry: whole } = await import(/* webpackChunkName: "texts" */ "./whole-registry");
-  const spec = whole.find((candidate) => candidate.id === id);
+  const { wholeRegistry } = await import(/* webpackChunkName: "texts" */ "../functions/whole-registry");
+  const spec = wholeRegistry.find((candidate) => candidate.id === id);
   if (spec === undefined) throw excelError(new DomainError("unavailable", `HERD.${id} is not known`));
   return answer(spec, raw);
 }

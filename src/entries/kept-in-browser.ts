@@ -1,4 +1,4 @@
-import type { DraftKeeper } from "../taskpane/screens/record/screen";
+import type { DraftKeeper } from "../taskpane/pane-workbook";
 import { keptSaves, type SaveLog } from "../workbook/saving/save-log";
 
 /**

@@ -1,8 +1,9 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { gzipSync } from "node:zlib";
 import { type Browser, chromium, type Page } from "playwright-core";
 import sirv from "sirv";
 import { registry } from "../../src/functions/registry";
@@ -87,18 +88,32 @@ const EXCEL_WITHOUT_WORKBOOK = `
   globalThis.Excel = { run: async () => { throw new Error("no workbook"); } };
 `;
 
-test("inside Excel the pane is drawn with its style, after the functions", async () => {
+/** What the pane may weigh before another screen is opened, gzip, styles and all. */
+const PANE_BYTES = 70 * 1024;
+
+test("inside Excel the pane is drawn after the functions, with its style, small, and loads the texts for Explain", async () => {
   const inExcel = await browser.newPage();
   inExcel.on("pageerror", ({ message }) => trouble.push(message));
-  const scripts: string[] = [];
-  inExcel.on("request", (request) => scripts.push(request.url().slice(address.length + 1)));
+  const files: string[] = [];
+  inExcel.on("request", (request) => files.push(request.url().slice(address.length + 1)));
   await inExcel.route("**/office/office.js", (route) =>
     route.fulfill({ contentType: "text/javascript", body: EXCEL_WITHOUT_WORKBOOK }),
   );
   await inExcel.goto(`${address}/taskpane.html`);
-  await inExcel.locator("#pane main").waitFor();
+  await inExcel.getByRole("tabpanel", { name: "Record" }).getByRole("button").first().waitFor();
   await inExcel.waitForFunction(() => document.styleSheets.length === 1);
-  expect(scripts.indexOf("functions.js")).toBeLessThan(scripts.indexOf("pane.js"));
+  const asked = [...files];
+  expect(asked.slice(0, 4)).toEqual(["taskpane.html", "office/office.js", "functions.js", "taskpane.js"]);
+  expect(asked).toContain("pane.js");
+  const ofPane = asked.slice(3).filter((file) => !file.startsWith("office/"));
+  const sizes = ofPane.map((file) => gzipSync(readFileSync(join(folder, file)), { level: 9 }).length);
+  expect(sizes.reduce((sum, bytes) => sum + bytes, 0)).toBeLessThan(PANE_BYTES);
+
+  await inExcel.getByRole("tab", { name: "Explain" }).click();
+  await inExcel.getByText("Select a cell with a HERD function").waitFor();
+  expect(asked).not.toContain("specs.js");
+  expect(files).toContain("specs.js");
+  await inExcel.close();
 });
 
 test("the help page shows the function that a help link points to", async () => {

@@ -6,19 +6,27 @@ interface TabsProps {
   show(id: string): void;
 }
 
-const STEPS: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowLeft: -1 };
+/** Where a key leads from a tab, by its place among so many. */
+const STEPS: Readonly<Record<string, (at: number, count: number) => number>> = {
+  ArrowRight: (at, count) => (at + 1) % count,
+  ArrowLeft: (at, count) => (at - 1 + count) % count,
+  Home: () => 0,
+  End: (_, count) => count - 1,
+};
 
-/** The way from screen to screen; each shows the element `screen-<id>`. */
+/**
+ * The way from screen to screen; each shows the element `screen-<id>`. The arrow keys go from tab to tab and open
+ * nothing, since a screen reads the workbook when it is opened: Enter or the space bar opens.
+ */
 export function Tabs({ tabs, open, show }: TabsProps) {
   const list = useRef<HTMLDivElement>(null);
   const onKeyDown = (event: KeyboardEvent) => {
     const step = STEPS[event.key];
     if (step === undefined) return;
     event.preventDefault();
-    const at = tabs.findIndex(({ id }) => id === open);
-    const next = tabs[(at + step + tabs.length) % tabs.length]!;
-    show(next.id);
-    list.current?.querySelector<HTMLElement>(`#tab-${next.id}`)?.focus();
+    const buttons = [...list.current!.querySelectorAll("button")];
+    const at = buttons.findIndex((button) => button === document.activeElement);
+    buttons[step(at, buttons.length)]!.focus();
   };
   return (
     <div ref={list} class="tabs" role="tablist" aria-label="Screens" onKeyDown={onKeyDown}>

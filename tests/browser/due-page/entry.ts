@@ -1,5 +1,6 @@
 import { registry } from "../../../src/functions/registry";
 import { openPane } from "../../../src/taskpane/pane";
+import { today } from "../../../src/taskpane/today";
 import { MemoryPort } from "../../../src/workbook/memory/port";
 import { readWorkbook } from "../../../src/xlsx/read";
 import { largeBook } from "../../unit/taskpane/due/large-book";
@@ -33,7 +34,7 @@ async function open(): Promise<void> {
     } satisfies DueBook,
   });
   const drafts = { read: () => undefined, keep: () => undefined };
-  openPane(document.getElementById("pane")!, { port: new MemoryPort(), tables, recordDrafts: drafts });
+  openPane(document.getElementById("pane")!, { port: new MemoryPort(), tables, recordDrafts: drafts, today });
 }
 
 async function sampleBytes(): Promise<Uint8Array> {

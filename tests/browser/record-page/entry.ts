@@ -1,4 +1,5 @@
 import { openPane } from "../../../src/taskpane/pane";
+import { today } from "../../../src/taskpane/today";
 import { MemoryPort } from "../../../src/workbook/memory/port";
 import { bookOf, portOn, rowsOf } from "../../unit/taskpane/record/herd";
 import { largeBook } from "./large-book";
@@ -26,6 +27,7 @@ Object.assign(window, { paneStarted: performance.now() });
 openPane(document.getElementById("pane")!, {
   port: new MemoryPort(),
   tables: portOn(book),
+  today,
   recordDrafts: {
     read: () => {
       const kept = sessionStorage.getItem(DRAFT);

@@ -1,27 +1,18 @@
 import "./due.css";
 import { useCallback, useEffect, useReducer, useRef } from "preact/hooks";
-import type { DaySerial } from "../../../core/shared/days";
-import type { TablePort } from "../../../workbook/table-port";
+import type { WorkbookWith } from "../../pane-workbook";
 import { read, save, takeBack, writeList } from "./effects";
 import { nextState } from "./model";
 import { PrintSheet } from "./print-sheet";
 import { initialState } from "./state";
 import { DueView } from "./view";
 
-interface DueProps {
-  readonly tables: TablePort;
-  /** The day it is. */
-  readonly today: DaySerial;
-  /** Ids of saves; each call gives another. */
-  newId?(): string;
-}
-
 /** Typing in the workbook reports change after change: the list is drawn up anew once it has paused. */
 const PAUSE_MS = 300;
 
 /** The screen, fed by the workbook. */
-export function Due({ tables, today, newId = () => crypto.randomUUID() }: DueProps) {
-  const [state, dispatch] = useReducer(nextState, today, initialState);
+export function Due({ tables, today }: WorkbookWith<"tables">) {
+  const [state, dispatch] = useReducer(nextState, undefined, () => initialState(today()));
   const { wanted, pending, takingBack, writing, printing } = state;
   const latest = useRef(state);
   latest.current = state;
@@ -63,8 +54,9 @@ export function Due({ tables, today, newId = () => crypto.randomUUID() }: DuePro
   }, [printing]);
 
   const choose = useCallback(
-    (key: string, outcome: Parameters<typeof chooseEvent>[1]) => dispatch(chooseEvent(key, outcome, newId())),
-    [newId],
+    (key: string, outcome: Parameters<typeof chooseEvent>[1]) =>
+      dispatch(chooseEvent(key, outcome, crypto.randomUUID())),
+    [],
   );
   return (
     <>

@@ -1,16 +1,16 @@
 import "./explain.css";
 import { useCallback, useEffect, useReducer } from "preact/hooks";
-import { registry } from "../../../functions/registry";
-import type { WorkbookPort } from "../../../workbook/port";
+import { wholeRegistry } from "../../../functions/whole-registry";
+import type { PaneWorkbook } from "../../pane-workbook";
 import { type ExplainEvent, type ExplainState, initialState, nextState } from "./model";
 import { ExplainScreen } from "./view";
 
-const specs = new Map(registry.map((spec) => [spec.id, spec]));
+const specs = new Map(wholeRegistry.map((spec) => [spec.id, spec]));
 const step = (state: ExplainState, event: ExplainEvent) =>
   nextState(state, event, (functionId) => specs.get(functionId.toUpperCase()));
 
 /** The screen, fed by the workbook. */
-export function Explain({ port }: { readonly port: WorkbookPort }) {
+export function Explain({ port }: PaneWorkbook) {
   const [state, dispatch] = useReducer(step, initialState);
   const { awaited: cell } = state;
 

@@ -1,28 +1,12 @@
 import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
-import type { DaySerial } from "../../../core/shared/days";
 import { readHerd, RULES_TABLE } from "../../../herd/herd";
 import { TableError } from "../../../workbook/table-error";
-import type { TablePort } from "../../../workbook/table-port";
 import { cowsTable, findingsTable, scoresTable } from "../../../workbook/tables";
+import type { WorkbookWith } from "../../pane-workbook";
 import { rulesInForce } from "../../rules";
 import { keptDraft } from "./kept-draft";
 import { draftOf, initialState, nextState } from "./model";
-import type { Draft } from "./state";
 import { RecordScreen } from "./view";
-
-/** Where a draft is kept between two openings of the pane. */
-export interface DraftKeeper {
-  /** What was kept last; undefined for nothing. */
-  read(): unknown;
-  keep(draft: Draft): void;
-}
-
-interface RecordProps {
-  readonly tables: TablePort;
-  readonly drafts: DraftKeeper;
-  /** The day it is. */
-  today(): DaySerial;
-}
 
 /** Typing in the workbook reports change after change: it is read anew once it has paused. */
 const PAUSE_MS = 300;
@@ -31,7 +15,7 @@ const READ_TABLES: ReadonlySet<string> = new Set([cowsTable.name, findingsTable.
 const newId = (): string => crypto.randomUUID();
 
 /** The screen on a workbook. */
-export function Record({ tables, drafts, today }: RecordProps) {
+export function Record({ tables, recordDrafts: drafts, today }: WorkbookWith<"tables" | "recordDrafts">) {
   const start = useMemo(() => initialState(today(), newId(), keptDraft(drafts.read())), [drafts]);
   const [state, send] = useReducer(nextState, start);
   const { phase, takingBack } = state;

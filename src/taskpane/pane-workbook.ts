@@ -1,0 +1,24 @@
+import type { DaySerial } from "../core/shared/days";
+import type { BookPort } from "../workbook/book-port";
+import type { TablePort } from "../workbook/table-port";
+import type { WorkbookPort } from "../workbook/port";
+
+/** Where a draft is kept between two openings of the pane. */
+export interface DraftKeeper {
+  /** What was kept last; undefined for nothing. */
+  read(): unknown;
+  keep(draft: unknown): void;
+}
+
+/** The workbook behind the pane. Without its tables a host can only have its figures explained. */
+export interface PaneWorkbook {
+  readonly port: WorkbookPort;
+  readonly tables?: TablePort;
+  readonly book?: BookPort;
+  readonly recordDrafts?: DraftKeeper;
+  /** The day that the workbook counts from. */
+  today(): DaySerial;
+}
+
+/** The workbook as a screen has it that cannot do without some of its ports. */
+export type WorkbookWith<Port extends keyof PaneWorkbook> = PaneWorkbook & Required<Pick<PaneWorkbook, Port>>;
