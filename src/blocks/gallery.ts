@@ -1,8 +1,8 @@
 import type { Block, BlockScreen } from "./block";
-import { lesionRates } from "./herd/lesion-rates";
+import { herdBlocks } from "./herd/blocks";
 
 /** Every block, in the order of the screens and of their parts. */
-export const gallery: readonly Block[] = [lesionRates];
+export const gallery: readonly Block[] = [...herdBlocks];
 
 export function blocksOf(screen: BlockScreen): readonly Block[] {
   return gallery.filter((block) => block.screen === screen);

@@ -1,0 +1,57 @@
+import { orFault, rowsOf, single } from "./elementwise";
+import type { Expression } from "./expression";
+import { Fault, isError } from "./fault";
+
+/** INDEX: one cell of what a formula fills; rows and columns counted from 1, the headings being row 1. */
+export function cellAt(table: Expression, row: number, column: number): Expression {
+  return {
+    text: (names) => `INDEX(${table.text(names)},${row},${column})`,
+    compute(run) {
+      const cell = rowsOf(table.compute(run))[row - 1]?.[column - 1];
+      if (cell === undefined) throw new Fault("#REF!", "The list has no such row.");
+      return orFault(cell);
+    },
+  };
+}
+
+/** COUNT: how many cells hold a number. */
+export function countNumbers(cells: Expression): Expression {
+  return {
+    text: (names) => `COUNT(${cells.text(names)})`,
+    compute: (run) => rowsOf(cells.compute(run)).filter(([cell]) => typeof cell === "number").length,
+  };
+}
+
+/** LARGE: the number that so many are as high as, or higher than. Where there are fewer numbers, the lowest of them. */
+export function largest(cells: Expression, place: Expression): Expression {
+  return {
+    text(names) {
+      const column = cells.text(names);
+      return `LARGE(${column},MAX(1,MIN(${place.text(names)},COUNT(${column}))))`;
+    },
+    compute(run) {
+      const rows = rowsOf(cells.compute(run));
+      const broken = rows.find(([cell]) => isError(cell))?.[0];
+      if (broken !== undefined) orFault(broken);
+      const numbers = Float64Array.from(rows.flatMap(([cell]) => (typeof cell === "number" ? [cell] : []))).sort();
+      const wanted = single(place.compute(run));
+      if (wanted !== null && typeof wanted !== "number") throw new Fault("#VALUE!", "A number of cows is needed.");
+      const rank = Math.ceil(Math.max(1, Math.min(wanted ?? 0, numbers.length)));
+      if (numbers.length === 0) throw new Fault("#NUM!", "There is no number to choose from.");
+      return numbers[numbers.length - rank]!;
+    },
+  };
+}
+
+/** Blank cells as empty texts, for functions that a host would hand a blank as 0 where 0 is real. */
+export function blanksAsText(cells: Expression): Expression {
+  return {
+    text(names) {
+      const column = cells.text(names);
+      return `IF(ISBLANK(${column}),"",${column})`;
+    },
+    compute: (run) => rowsOf(cells.compute(run)).map((row) => (row[0] === null ? EMPTY : row)),
+  };
+}
+
+const EMPTY = [""] as const;

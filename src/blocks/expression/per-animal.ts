@@ -1,0 +1,103 @@
+import type { PlainCell } from "../../workbook/port";
+import { column } from "./columns";
+import { cellOf, rowsOf } from "./elementwise";
+import type { Expression, Run } from "./expression";
+import type { Rows, Value } from "./values";
+
+/** A record of an animal: its day, and the row in which it stands. */
+interface DayAndRow {
+  readonly day: number;
+  readonly row: number;
+}
+
+/** The dated rows of each animal of a list; cows are compared as texts, as the criteria of Excel do. */
+function recordsByCow(cows: Rows, dates: Rows, isMeant: (row: number) => boolean): Map<string, DayAndRow[]> {
+  const records = new Map<string, DayAndRow[]>();
+  for (let row = 0; row < cows.length; row++) {
+    const [cow, day] = [cows[row]![0] ?? null, dates[row]?.[0]];
+    if (cow === null || typeof day !== "number" || !isMeant(row)) continue;
+    const known = records.get(nameOf(cow));
+    if (known === undefined) records.set(nameOf(cow), [{ day, row }]);
+    else known.push({ day, row });
+  }
+  return records;
+}
+
+function nameOf(cow: PlainCell): string {
+  return String(cow ?? "").toLowerCase();
+}
+
+/** The first day from a given one on which each cow stands under Findings with a lesion; 0, a blank, where there is none. */
+export function firstFindingFrom(cows: Expression, days: Expression): Expression {
+  const [cow, date, lesion] = (["cow", "date", "lesion"] as const).map((key) => column("Findings", key)) as [
+    Expression,
+    Expression,
+    Expression,
+  ];
+  return {
+    text(names) {
+      const [c, d, l] = [cow.text(names), date.text(names), lesion.text(names)];
+      return `MINIFS(${d},${c},${cows.text(names)},${d},">="&${days.text(names)},${l},"<>none",${l},"<>")`;
+    },
+    compute(run) {
+      const lesions = rowsOf(lesion.compute(run));
+      const isLesion = (row: number): boolean => {
+        const found = lesions[row]?.[0] ?? null;
+        return found !== null && found !== "" && String(found).toLowerCase() !== "none";
+      };
+      const records = recordsByCow(rowsOf(cow.compute(run)), rowsOf(date.compute(run)), isLesion);
+      return eachAnimal(cows, days, run, (name, day) => {
+        let first = Infinity;
+        for (const record of records.get(name) ?? []) if (record.day >= day && record.day < first) first = record.day;
+        return first === Infinity ? 0 : first;
+      });
+    },
+  };
+}
+
+/** The count of each cow's last test before a day, or of her first from a day on; 0, which is no count, where there is none. */
+export function countOfTest(cows: Expression, which: "last before" | "first from", days: Expression): Expression {
+  const [cow, date, count] = (["cow", "date", "count"] as const).map((key) => column("Tests", key)) as [
+    Expression,
+    Expression,
+    Expression,
+  ];
+  const [pick, criterion] = which === "last before" ? (["MAXIFS", "<"] as const) : (["MINIFS", ">="] as const);
+  return {
+    text(names) {
+      const [c, d, n] = [cow.text(names), date.text(names), count.text(names)];
+      const [wanted, day] = [cows.text(names), days.text(names)];
+      return `SUMIFS(${n},${c},${wanted},${d},${pick}(${d},${c},${wanted},${d},"${criterion}"&${day}))`;
+    },
+    compute(run) {
+      const counts = rowsOf(count.compute(run));
+      const records = recordsByCow(rowsOf(cow.compute(run)), rowsOf(date.compute(run)), () => true);
+      return eachAnimal(cows, days, run, (name, day) => {
+        const own = records.get(name) ?? [];
+        const meant = own.filter((record) => (which === "last before" ? record.day < day : record.day >= day));
+        const days = meant.map((record) => record.day);
+        const chosen = which === "last before" ? Math.max(...days) : Math.min(...days);
+        let sum = 0;
+        for (const { day, row } of meant) {
+          const cell = day === chosen ? counts[row]?.[0] : null;
+          if (typeof cell === "number") sum += cell;
+        }
+        return sum;
+      });
+    },
+  };
+}
+
+/** Rows of cows and days, one answer each; where no cow was chosen there is none either. */
+function eachAnimal(
+  cows: Expression,
+  days: Expression,
+  run: Run,
+  answer: (name: string, day: number) => number,
+): Value {
+  const [names, from] = [rowsOf(cows.compute(run)), days.compute(run)];
+  return names.map(([cow = null], row) => {
+    const day = cellOf(from, row);
+    return [typeof day === "number" && cow !== null && cow !== "" ? answer(nameOf(cow), day) : 0];
+  });
+}
