@@ -1,5 +1,6 @@
 import type { DaySerial } from "../core/shared/days";
 import type { BookPort } from "../workbook/book-port";
+import type { PlainBook } from "../workbook/plain-book";
 import type { TablePort } from "../workbook/table-port";
 import type { WorkbookPort } from "../workbook/port";
 
@@ -16,6 +17,8 @@ export interface PaneWorkbook {
   readonly tables?: TablePort;
   readonly book?: BookPort;
   readonly recordDrafts?: DraftKeeper;
+  /** Reads a workbook file that the user chose. Rejects with a plain sentence where it is none that can be read. */
+  openBook?(file: Blob): Promise<PlainBook>;
   /** The day that the workbook counts from. */
   today(): DaySerial;
 }

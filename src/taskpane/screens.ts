@@ -18,6 +18,9 @@ const screens: readonly Screen[] = [
   screen("due", "Due", ["tables"], async () => {
     return (await import(/* webpackChunkName: "due" */ "./screens/due/screen")).Due;
   }),
+  screen("set-up", "Set up", ["tables", "book"], async () => {
+    return (await import(/* webpackChunkName: "set-up" */ "./screens/set-up/screen")).SetUp;
+  }),
   screen("explain", "Explain", ["port"], async () => {
     return (await import(/* webpackChunkName: "explain" */ "./screens/explain/screen")).Explain;
   }),

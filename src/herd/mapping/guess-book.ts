@@ -78,7 +78,7 @@ function isSameList(one: TableGuess, other: TableGuess): boolean {
 }
 
 /** Profiles of all columns; a column that shares its values with a list of cows elsewhere is marked. */
-function seeBlocks(blocks: readonly Block[]): readonly SeenBlock[] {
+export function seeBlocks(blocks: readonly Block[]): readonly SeenBlock[] {
   const seen = blocks.map((block) => ({
     block,
     columns: block.columns.map((at): SeenColumn => ({ at, profile: profileOf(block, at), sharesCows: false })),
@@ -111,7 +111,8 @@ function sharesMost(values: ReadonlySet<string>, cows: ReadonlySet<string>): boo
   return shared * 2 > Math.min(values.size, cows.size) && shared * 2 > values.size;
 }
 
-function sourceOf({ seen, table, columns, own }: TableGuess): GuessedSource {
+/** What is shown of a guess. */
+export function sourceOf({ seen, table, columns, own }: TableGuess): GuessedSource {
   const { block } = seen;
   const used = new Set(columns.map(({ column }) => column));
   const keys = new Set<string>(columns.map(({ key }) => key));
@@ -145,7 +146,8 @@ function sourceOf({ seen, table, columns, own }: TableGuess): GuessedSource {
   };
 }
 
-function unitOf(table: TableGuess["table"], key: string, { at, profile }: SeenColumn): UnitGuess | undefined {
+/** The unit, or the order of day and month, of a column that is read as the one with a key. */
+export function unitOf(table: TableGuess["table"], key: string, { at, profile }: SeenColumn): UnitGuess | undefined {
   const definition = mappedColumns(table).find((column) => column.key === key);
   return definition?.holds === "day" ? guessDayOrder(profile) : guessUnit(key, at.heading, profile);
 }

@@ -1,0 +1,47 @@
+import { checks } from "../../../herd/check/checks";
+import type { Doubt, DoubtLevel } from "../../../herd/check/doubt";
+
+/** All doubts of one kind. */
+export interface DoubtGroup {
+  /** Id of the check that found them. */
+  readonly check: string;
+  readonly title: string;
+  /** The gravest level among them. */
+  readonly level: DoubtLevel;
+  readonly doubts: readonly Doubt[];
+  /** How many cells they are about. */
+  readonly cells: number;
+  /** Those with a safe repair. */
+  readonly repairable: readonly Doubt[];
+}
+
+const LEVELS: readonly DoubtLevel[] = ["wrong", "doubtful", "note"];
+
+export const LEVEL_NAMES: Readonly<Record<DoubtLevel, string>> = {
+  wrong: "wrong",
+  doubtful: "doubtful",
+  note: "to know",
+};
+
+/** Doubts by kind: what is wrong before what is doubtful, and that before what is only worth knowing. */
+export function groupsOf(doubts: readonly Doubt[]): readonly DoubtGroup[] {
+  const byCheck = new Map<string, Doubt[]>();
+  for (const doubt of doubts) {
+    const group = byCheck.get(doubt.check);
+    if (group === undefined) byCheck.set(doubt.check, [doubt]);
+    else group.push(doubt);
+  }
+  const groups = checks.flatMap(({ id, about }): DoubtGroup[] => {
+    const own = byCheck.get(id);
+    if (own === undefined) return [];
+    const level = LEVELS[Math.min(...own.map((doubt) => LEVELS.indexOf(doubt.level)))]!;
+    const cells = own.reduce((sum, doubt) => sum + doubt.cells, 0);
+    return [{ check: id, title: about, level, doubts: own, cells, repairable: own.filter(({ repair }) => repair !== undefined) }]; // prettier-ignore
+  });
+  return groups.sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
+}
+
+/** Tells one doubt from all others of a check. */
+export function doubtKey({ check, sheet, address, wrong }: Doubt): string {
+  return [check, sheet, address, wrong].join("\n");
+}

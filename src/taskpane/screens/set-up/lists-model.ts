@@ -1,0 +1,73 @@
+import { counted } from "../../format";
+import { type FoundList, readColumnAs, readListAs } from "./found-lists";
+import { findWords } from "./found-words";
+import { mappingOf, openPoints } from "./lists";
+import type { SetUpEvent, SetUpState } from "./state";
+import { begun, isBusy } from "./write-model";
+
+/** What the user says of lists; undefined where the event is about something else. */
+export function nextLists(state: SetUpState, event: SetUpEvent): SetUpState | undefined {
+  const { reading } = state;
+  const book = reading.kind === "read" ? reading.book : undefined;
+  switch (event.type) {
+    case "list read as":
+      if (book === undefined) return state;
+      return changed(state, event.list, (list) => readListAs(list, event.table, book));
+    case "column read as":
+      if (book === undefined) return state;
+      return changed(state, event.list, (list) =>
+        withColumn(list, event.column, (column) => readColumnAs(list, column, event.key, book)),
+      );
+    case "unit chosen":
+      return changed(state, event.list, (list) =>
+        withColumn(list, event.column, (column) => ({ ...column, unit: event.unit })),
+      );
+    case "landmark chosen":
+      return changed(state, event.list, (list) => ({ ...list, landmark: event.landmark }));
+    case "keep lists pressed":
+      return keep(state, event.id);
+    case "make table pressed":
+      return makeTable(state, event.list, event.id);
+    default:
+      return undefined;
+  }
+}
+
+function withColumn(
+  list: FoundList,
+  place: number,
+  change: (column: FoundList["columns"][number]) => FoundList["columns"][number],
+): FoundList {
+  return { ...list, columns: list.columns.map((column) => (column.column === place ? change(column) : column)) };
+}
+
+function changed(state: SetUpState, id: string, change: (list: FoundList) => FoundList): SetUpState {
+  const { reading, work } = state;
+  if (work !== undefined || reading.kind !== "read") return state;
+  const lists = state.lists.map((list) => (list.id === id && !list.own ? change(list) : list));
+  const touched = state.touched.includes(id) ? state.touched : [...state.touched, id];
+  return { ...state, lists, touched, words: findWords(reading.book, lists, reading.words), notice: undefined };
+}
+
+function keep(state: SetUpState, id: string): SetUpState {
+  if (isBusy(state) || state.reading.kind !== "read") return state;
+  const points = state.lists.flatMap((list) => openPoints(list).map((point) => `${list.sheet}: ${point}`));
+  if (points.length > 0) {
+    const text = `Not kept yet. ${points[0]!}${points.length > 1 ? ` ${counted(points.length - 1, "more question")} after that.` : ""}`; // prettier-ignore
+    return { ...state, notice: { kind: "error", text } };
+  }
+  const mapping = mappingOf(state.lists.filter(({ own }) => !own));
+  if (mapping.sources.length === 0 && !state.reading.hasMapping) {
+    return { ...state, notice: { kind: "error", text: "Nothing to keep: no list is read." } };
+  }
+  const title = `What is read from ${counted(mapping.sources.length, "list")}`;
+  return begun(state, { kind: "mapping", id, title, mapping });
+}
+
+function makeTable(state: SetUpState, listId: string, id: string): SetUpState {
+  const list = state.lists.find((known) => known.id === listId);
+  if (isBusy(state) || list === undefined || list.source !== undefined) return state;
+  const { sheet, area } = list;
+  const title = `The list on ${sheet} as a table`;
+  return begun(state, { kind: "table", id, title, sheet, area, name: sheet });
+}

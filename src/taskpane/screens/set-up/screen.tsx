@@ -1,0 +1,63 @@
+import "./set-up.css";
+import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
+import type { DaySerial } from "../../../core/shared/days";
+import type { BookPort } from "../../../workbook/book-port";
+import type { PlainBook } from "../../../workbook/plain-book";
+import type { CellPlace } from "../../../workbook/port";
+import type { TablePort } from "../../../workbook/table-port";
+import { check, lookAtFormulas, perform, read, show, takeBack } from "./effects";
+import { nextState } from "./model";
+import { initialState } from "./state";
+import { ID_PREFIX } from "./task";
+import { SetUpView } from "./view";
+
+interface SetUpProps {
+  readonly tables: TablePort;
+  readonly book: BookPort;
+  /** The day that the workbook counts from. */
+  today(): DaySerial;
+  /** Reads a workbook file; absent where the host cannot. Rejects with a plain sentence. */
+  openBook?(file: Blob): Promise<PlainBook>;
+}
+
+const newId = (): string => `${ID_PREFIX}${crypto.randomUUID()}`;
+
+/** The screen, fed by the workbook. */
+export function SetUp({ tables, book, today }: SetUpProps) {
+  const ports = useMemo(() => ({ tables, book }), [tables, book]);
+  const [state, dispatch] = useReducer(nextState, today(), initialState);
+  const { wanted, reading, work, takingBack, formulas } = state;
+  const latest = useRef(state);
+  latest.current = state;
+
+  useEffect(() => tables.watchChanges(() => dispatch({ type: "workbook changed" })), [tables]);
+
+  useEffect(() => void read(ports, wanted).then(dispatch), [ports, wanted]);
+
+  const waiting = state.check.kind === "checking" && reading.kind === "read" && reading.wanted >= state.check.wanted;
+  const toCheck = waiting && state.check.kind === "checking" ? state.check.wanted : undefined;
+  useEffect(() => {
+    const { reading } = latest.current;
+    if (toCheck !== undefined && reading.kind === "read") void check(reading.book, today(), toCheck).then(dispatch);
+  }, [toCheck]);
+
+  const trying = work?.brokenOff === false ? `${work.task.id} ${work.attempt}` : undefined;
+  useEffect(() => {
+    const { work } = latest.current;
+    if (trying !== undefined && work !== undefined) void perform(ports, work.task).then(dispatch);
+  }, [ports, trying]);
+
+  useEffect(() => {
+    if (takingBack !== undefined) void takeBack(ports, takingBack).then(dispatch);
+  }, [ports, takingBack]);
+
+  useEffect(() => {
+    if (formulas.kind === "looking") void lookAtFormulas(ports).then(dispatch);
+  }, [ports, formulas]);
+
+  const showCell = useCallback(
+    (place: CellPlace) => void show(ports, place).then((event) => event !== undefined && dispatch(event)),
+    [ports],
+  );
+  return <SetUpView state={state} dispatch={dispatch} newId={newId} show={showCell} />;
+}

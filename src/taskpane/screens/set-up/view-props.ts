@@ -1,0 +1,12 @@
+import type { CellPlace } from "../../../workbook/port";
+import type { SetUpEvent, SetUpState } from "./state";
+
+/** What the views of the screen are given: the state, and how to change it. */
+export interface SetUpViewProps {
+  readonly state: SetUpState;
+  dispatch(event: SetUpEvent): void;
+  /** Ids of what is written; each call gives another. */
+  newId(): string;
+  /** Brings a cell of the workbook into sight. */
+  show(place: CellPlace): void;
+}
