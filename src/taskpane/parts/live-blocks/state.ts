@@ -1,0 +1,73 @@
+import type { ComputedBlock } from "../../../blocks/compute";
+import { BlockData, type HerdTables } from "../../../blocks/data";
+
+/** Where reading the workbook stands. */
+export type Reading =
+  | { readonly kind: "reading" }
+  | { readonly kind: "failed"; readonly message: string }
+  | { readonly kind: "read"; readonly herd: HerdTables; readonly data: BlockData };
+
+/** Blocks computed from the workbook and from what the user typed. */
+export interface LiveState {
+  /** Counts the readings asked for; an answer to an earlier one is dropped. */
+  readonly wanted: number;
+  readonly reading: Reading;
+  /** What was typed or chosen, by field; a field that is not there holds what is usual. */
+  readonly typed: Readonly<Record<string, string>>;
+  /** Counts the computations asked for; what an earlier one gives is dropped. */
+  readonly work: number;
+  readonly working: boolean;
+  /** The blocks as last computed, by id. While new ones are on their way the old ones stay. */
+  readonly computed: ReadonlyMap<string, ComputedBlock>;
+}
+
+export type LiveEvent =
+  | { readonly type: "workbook changed" }
+  | { readonly type: "read"; readonly wanted: number; readonly herd: HerdTables }
+  | { readonly type: "read failed"; readonly wanted: number; readonly message: string }
+  | { readonly type: "typed"; readonly field: string; readonly text: string }
+  | { readonly type: "set back"; readonly field: string }
+  | { readonly type: "computed"; readonly work: number; readonly block: ComputedBlock }
+  | { readonly type: "not computed"; readonly work: number; readonly id: string }
+  | { readonly type: "all computed"; readonly work: number };
+
+export function initialLiveState(typed: LiveState["typed"] = {}): LiveState {
+  return { wanted: 1, reading: { kind: "reading" }, typed, work: 0, working: false, computed: new Map() };
+}
+
+/** The next state. What comes too late changes nothing. */
+export function nextLiveState(state: LiveState, event: LiveEvent): LiveState {
+  switch (event.type) {
+    case "workbook changed":
+      return { ...state, wanted: state.wanted + 1 };
+    case "read": {
+      if (event.wanted !== state.wanted) return state;
+      const { herd } = event;
+      return anew({ ...state, reading: { kind: "read", herd, data: new BlockData(herd) } });
+    }
+    case "read failed":
+      if (event.wanted !== state.wanted) return state;
+      return { ...state, reading: { kind: "failed", message: event.message }, working: false };
+    case "typed":
+      return anew({ ...state, typed: { ...state.typed, [event.field]: event.text } });
+    case "set back": {
+      const others = Object.entries(state.typed).filter(([field]) => field !== event.field);
+      return anew({ ...state, typed: Object.fromEntries(others) });
+    }
+    case "computed":
+      if (event.work !== state.work) return state;
+      return { ...state, computed: new Map(state.computed).set(event.block.block.id, event.block) };
+    case "not computed": {
+      if (event.work !== state.work) return state;
+      const computed = new Map(state.computed);
+      computed.delete(event.id);
+      return { ...state, computed };
+    }
+    case "all computed":
+      return event.work === state.work ? { ...state, working: false } : state;
+  }
+}
+
+function anew(state: LiveState): LiveState {
+  return state.reading.kind === "read" ? { ...state, work: state.work + 1, working: true } : state;
+}

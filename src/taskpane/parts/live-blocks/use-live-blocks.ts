@@ -1,0 +1,91 @@
+import { useEffect, useReducer, useRef } from "preact/hooks";
+import type { Block } from "../../../blocks/block";
+import { computeInSteps, type InputValues } from "../../../blocks/compute";
+import type { FunctionSpec } from "../../../functions/define";
+import { registry } from "../../../functions/registry";
+import { TableError } from "../../../workbook/table-error";
+import type { WorkbookWith } from "../../pane-workbook";
+import { inSlices } from "../in-slices";
+import { readHerdTables } from "./read-herd-tables";
+import { initialLiveState, type LiveEvent, type LiveState, nextLiveState } from "./state";
+
+/** Typing in the workbook reports change after change: figures are computed anew once it has paused. */
+const PAUSE_MS = 300;
+
+const specs = new Map(registry.map((spec) => [spec.id, spec]));
+
+export function specOf(id: string): FunctionSpec | undefined {
+  return specs.get(id);
+}
+
+/** What a screen computes. */
+export interface LiveBlocks {
+  /** Names of the tables that it reads. */
+  readonly tables: readonly string[];
+  /** The blocks in the order in which they are computed, the first to be read first. */
+  readonly blocks: readonly Block[];
+  /** What the user typed, as the inputs of a block take it; undefined where it cannot be computed with that. */
+  given(block: Block, state: LiveState): InputValues | undefined;
+}
+
+/** The blocks of a screen, computed from the workbook and anew whenever it or what was typed changes. */
+export function useLiveBlocks(
+  { tables: port, today }: WorkbookWith<"tables">,
+  { tables, blocks, given }: LiveBlocks,
+  typed: LiveState["typed"] = {},
+): readonly [LiveState, (event: LiveEvent) => void] {
+  const [state, dispatch] = useReducer(nextLiveState, typed, initialLiveState);
+  const { wanted, work } = state;
+  const latest = useRef(state);
+  latest.current = state;
+
+  useEffect(() => {
+    let pause: ReturnType<typeof setTimeout> | undefined;
+    const unwatch = port.watchChanges(() => {
+      clearTimeout(pause);
+      pause = setTimeout(() => dispatch({ type: "workbook changed" }), PAUSE_MS);
+    });
+    return () => {
+      clearTimeout(pause);
+      unwatch();
+    };
+  }, [port]);
+
+  useEffect(() => {
+    readHerdTables(port, tables, today()).then(
+      (herd) => dispatch({ type: "read", wanted, herd }),
+      (error: unknown) => dispatch({ type: "read failed", wanted, message: messageOf(error) }),
+    );
+  }, [port, wanted]);
+
+  useEffect(() => {
+    let isWanted = true;
+    const compute = async (): Promise<void> => {
+      const current = latest.current;
+      if (current.reading.kind !== "read") return;
+      for (const block of blocks) {
+        const values = given(block, current);
+        if (values === undefined) {
+          dispatch({ type: "not computed", work, id: block.id });
+          continue;
+        }
+        const steps = computeInSteps(block, current.reading.data, specOf, values);
+        const computed = await inSlices(steps, () => isWanted);
+        if (computed === undefined) return;
+        dispatch({ type: "computed", work, block: computed });
+      }
+      dispatch({ type: "all computed", work });
+    };
+    void compute();
+    return () => {
+      isWanted = false;
+    };
+  }, [work]);
+
+  return [state, dispatch];
+}
+
+function messageOf(error: unknown): string {
+  if (error instanceof TableError) return error.message;
+  return `The workbook could not be read: ${error instanceof Error ? error.message : String(error)}.`;
+}
