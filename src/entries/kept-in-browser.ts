@@ -1,17 +1,18 @@
 import type { DraftKeeper } from "../taskpane/pane-workbook";
 import { keptSaves, type SaveLog } from "../workbook/saving/save-log";
+import type { KeptName } from "./kept-name";
 
 /**
  * What the pane keeps in the browser's own storage on this computer, apart for each workbook: what was typed and not
  * yet saved, and the last saves. Storage that is full, forbidden or damaged keeps nothing and stops nothing.
  */
-export function draftsOf(workbook: string): DraftKeeper {
-  const kept = keptText(`evenfoot draft ${workbook}`);
+export function draftsOf(workbook: KeptName): DraftKeeper {
+  const kept = keptText("draft", workbook);
   return { read: () => kept.read(), keep: (draft) => kept.write(draft) };
 }
 
-export function savesOf(workbook: string): SaveLog {
-  const kept = keptText(`evenfoot saves ${workbook}`);
+export function savesOf(workbook: KeptName): SaveLog {
+  const kept = keptText("saves", workbook);
   let saves = keptSaves(kept.read());
   return {
     read: () => saves,
@@ -22,7 +23,10 @@ export function savesOf(workbook: string): SaveLog {
   };
 }
 
-function keptText(key: string) {
+function keptText(what: string, { name, formerName }: KeptName) {
+  const keyOf = (workbook: string): string => `evenfoot ${what} ${workbook}`;
+  const key = keyOf(name);
+  if (formerName !== undefined) move(keyOf(formerName), key);
   return {
     read(): unknown {
       try {
@@ -39,4 +43,16 @@ function keptText(key: string) {
       }
     },
   };
+}
+
+/** Moves what was kept under another key, where nothing newer is kept under this one. */
+function move(from: string, to: string): void {
+  try {
+    const text = localStorage.getItem(from);
+    if (text === null) return;
+    if (localStorage.getItem(to) === null) localStorage.setItem(to, text);
+    localStorage.removeItem(from);
+  } catch {
+    // Storage that is forbidden or full keeps what it has.
+  }
 }

@@ -6,10 +6,11 @@ import { OfficePort } from "../workbook/office/port";
 import { OfficeHost } from "../workbook/office/tables/host";
 import { openTables } from "../workbook/saving/open-tables";
 import { draftsOf, savesOf } from "./kept-in-browser";
+import { keptName } from "./kept-name";
 
 /** Draws the pane on the workbook that is open in Excel. */
 export async function openPane(place: Element): Promise<void> {
-  const name = Office.context.document.url;
+  const name = keptName(Office.context.document, () => crypto.randomUUID());
   const fixedDay = await readFixedDay();
   draw(place, {
     port: new OfficePort(),

@@ -23,7 +23,7 @@ if (place && port && tables) {
   openPane(place, {
     port,
     tables: openTables(framedHost(tables)),
-    recordDrafts: draftsOf("trial"),
+    recordDrafts: draftsOf({ name: "trial" }),
     today: () => dayOfWorkbook?.() ?? today(),
   });
 }

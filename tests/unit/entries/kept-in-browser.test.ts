@@ -10,6 +10,9 @@ class Storage {
     if (this.refuses) throw new Error("access denied");
     return this.texts.get(key) ?? null;
   }
+  removeItem(key: string): void {
+    this.texts.delete(key);
+  }
   setItem(key: string, text: string): void {
     if (this.refuses) throw new Error("quota exceeded");
     this.texts.set(key, text);
@@ -41,21 +44,34 @@ const saves: LoggedSave[] = [
 ];
 
 test("a draft outlives the pane, apart for each workbook", () => {
-  draftsOf("herd.xlsx").keep(draft);
-  expect(draftsOf("herd.xlsx").read()).toEqual(draft);
-  expect(draftsOf("other.xlsx").read()).toBeUndefined();
+  draftsOf({ name: "herd.xlsx" }).keep(draft);
+  expect(draftsOf({ name: "herd.xlsx" }).read()).toEqual(draft);
+  expect(draftsOf({ name: "other.xlsx" }).read()).toBeUndefined();
+});
+
+test("what was kept before the workbook was saved moves to its name, once, and never over something newer", () => {
+  draftsOf({ name: "unsaved 1" }).keep(draft);
+  savesOf({ name: "unsaved 1" }).write(saves);
+  const saved = { name: "herd.xlsx", formerName: "unsaved 1" };
+  expect(draftsOf(saved).read()).toEqual(draft);
+  expect(savesOf(saved).read()).toEqual(saves);
+  expect(draftsOf({ name: "copy.xlsx", formerName: "unsaved 1" }).read()).toBeUndefined();
+  const newer = { ...draft, visit: { place: "barn" } };
+  draftsOf({ name: "herd.xlsx" }).keep(newer);
+  draftsOf({ name: "unsaved 2" }).keep(draft);
+  expect(draftsOf({ name: "herd.xlsx", formerName: "unsaved 2" }).read()).toEqual(newer);
 });
 
 test("the last saves outlive the pane, apart for each workbook", () => {
-  savesOf("herd.xlsx").write(saves);
-  expect(savesOf("herd.xlsx").read()).toEqual(saves);
-  expect(savesOf("other.xlsx").read()).toEqual([]);
+  savesOf({ name: "herd.xlsx" }).write(saves);
+  expect(savesOf({ name: "herd.xlsx" }).read()).toEqual(saves);
+  expect(savesOf({ name: "other.xlsx" }).read()).toEqual([]);
 });
 
 test("storage that is forbidden or full stops nothing; the pane still holds its saves", () => {
   storage.refuses = true;
-  const drafts = draftsOf("herd.xlsx");
-  const log = savesOf("herd.xlsx");
+  const drafts = draftsOf({ name: "herd.xlsx" });
+  const log = savesOf({ name: "herd.xlsx" });
   drafts.keep(draft);
   expect(drafts.read()).toBeUndefined();
   log.write(saves);
@@ -63,11 +79,11 @@ test("storage that is forbidden or full stops nothing; the pane still holds its 
 });
 
 test.each(["", "{", "null", "7", '"text"', "[1,null,{}]", '{"id":"a"}'])("damaged storage %j keeps nothing", (text) => {
-  draftsOf("herd.xlsx").keep(draft);
-  savesOf("herd.xlsx").write(saves);
+  draftsOf({ name: "herd.xlsx" }).keep(draft);
+  savesOf({ name: "herd.xlsx" }).write(saves);
   for (const key of storage.texts.keys()) storage.texts.set(key, text);
-  expect(() => draftsOf("herd.xlsx").read()).not.toThrow();
-  expect(savesOf("herd.xlsx").read()).toEqual([]);
+  expect(() => draftsOf({ name: "herd.xlsx" }).read()).not.toThrow();
+  expect(savesOf({ name: "herd.xlsx" }).read()).toEqual([]);
 });
 
 test("of damaged saves the sound ones are kept", () => {
