@@ -2,6 +2,7 @@ import "../../../src/taskpane/pane.css";
 import { render } from "preact";
 import { day } from "../../../src/core/shared/days";
 import { SetUp } from "../../../src/taskpane/screens/set-up/screen";
+import { MemoryPort } from "../../../src/workbook/memory/port";
 import { plainBook } from "../../../src/workbook/file/plain-book";
 import type { PlainBook } from "../../../src/workbook/plain-book";
 import { readWorkbook } from "../../../src/xlsx/read";
@@ -28,7 +29,7 @@ async function open(): Promise<void> {
     file.arrayBuffer().then((bytes) => fileBook(new Uint8Array(bytes)));
   render(
     <main>
-      <SetUp {...portsOn(book)} today={() => day("2026-09-01")} openBook={openBook} />
+      <SetUp port={new MemoryPort()} {...portsOn(book)} today={() => day("2026-09-01")} openBook={openBook} />
     </main>,
     place,
   );

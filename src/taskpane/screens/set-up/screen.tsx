@@ -1,29 +1,18 @@
 import "./set-up.css";
 import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
-import type { DaySerial } from "../../../core/shared/days";
-import type { BookPort } from "../../../workbook/book-port";
-import type { PlainBook } from "../../../workbook/plain-book";
 import type { CellPlace } from "../../../workbook/port";
-import type { TablePort } from "../../../workbook/table-port";
+import type { WorkbookWith } from "../../pane-workbook";
 import { check, lookAtFormulas, perform, read, show, takeBack } from "./effects";
 import { nextState } from "./model";
 import { initialState } from "./state";
 import { ID_PREFIX } from "./task";
 import { SetUpView } from "./view";
 
-interface SetUpProps {
-  readonly tables: TablePort;
-  readonly book: BookPort;
-  /** The day that the workbook counts from. */
-  today(): DaySerial;
-  /** Reads a workbook file; absent where the host cannot. Rejects with a plain sentence. */
-  openBook?(file: Blob): Promise<PlainBook>;
-}
-
 const newId = (): string => `${ID_PREFIX}${crypto.randomUUID()}`;
 
 /** The screen, fed by the workbook. */
-export function SetUp({ tables, book, today }: SetUpProps) {
+export function SetUp(workbook: WorkbookWith<"tables" | "book">) {
+  const { tables, book, today } = workbook;
   const ports = useMemo(() => ({ tables, book }), [tables, book]);
   const [state, dispatch] = useReducer(nextState, today(), initialState);
   const { wanted, reading, work, takingBack, formulas } = state;
@@ -59,5 +48,5 @@ export function SetUp({ tables, book, today }: SetUpProps) {
     (place: CellPlace) => void show(ports, place).then((event) => event !== undefined && dispatch(event)),
     [ports],
   );
-  return <SetUpView state={state} dispatch={dispatch} newId={newId} show={showCell} />;
+  return <SetUpView workbook={workbook} state={state} dispatch={dispatch} newId={newId} show={showCell} />;
 }

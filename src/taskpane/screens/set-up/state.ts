@@ -13,7 +13,7 @@ import { type CopyEvent, type CopyState, noCopy } from "./copy-state";
 import type { Task, WrittenBefore } from "./task";
 
 /** The parts of the screen, in the order in which a new user goes through them. */
-export const SECTIONS = ["lists", "words", "check", "formulas", "copy"] as const;
+export const SECTIONS = ["lists", "words", "check", "formulas", "copy", "blocks"] as const;
 export type SectionId = (typeof SECTIONS)[number];
 
 /** The workbook as it was last read. */

@@ -1,5 +1,6 @@
 import type { ComponentChildren, FunctionComponent } from "preact";
 import { Note, TextList } from "../../parts/blocks";
+import { BlocksSection } from "./blocks-view";
 import { CheckSection } from "./check-view";
 import { Progress } from "./controls";
 import { CopySection } from "./copy-view";
@@ -19,6 +20,7 @@ const TITLES: Readonly<Record<SectionId, string>> = {
   check: "Check the workbook",
   formulas: "Formulas",
   copy: "Copy from an old book",
+  blocks: "Blocks and templates",
 };
 
 const CONTENT: Readonly<Record<SectionId, FunctionComponent<SetUpViewProps>>> = {
@@ -27,6 +29,7 @@ const CONTENT: Readonly<Record<SectionId, FunctionComponent<SetUpViewProps>>> = 
   check: CheckSection,
   formulas: FormulasSection,
   copy: CopySection,
+  blocks: BlocksSection,
 };
 
 /** Setting the workbook up, part by part; every part can be opened at any time. */
