@@ -105,6 +105,8 @@ function* computeSeries(part: Series, run: BlockRun): Generator<void, ComputedPa
   const { id, length, columns, last } = part;
   const rows: PlainCell[][] = [];
   const problems = new Set<string>();
+  /** Those of the last day: the days before have each their own. */
+  let remarks: readonly string[] = [];
   const compute = (expression: Expression): PlainCell => {
     try {
       return single(expression.compute(run));
@@ -122,6 +124,7 @@ function* computeSeries(part: Series, run: BlockRun): Generator<void, ComputedPa
     }
     run.setPart(cellOfSeries(id, row, 0), day);
     rows.unshift([day, ...figuresOfDay(part, row).map(compute)]);
+    if (row === length - 1) remarks = [...run.remarks];
     yield;
   }
   columns.forEach((_, column) =>
@@ -131,7 +134,7 @@ function* computeSeries(part: Series, run: BlockRun): Generator<void, ComputedPa
     ),
   );
   const headings = columns.map(({ heading }) => heading);
-  return { kind: "rows", part, rows: [headings, ...rows], remarks: [...run.remarks], problems: [...problems] };
+  return { kind: "rows", part, rows: [headings, ...rows], remarks, problems: [...problems] };
 }
 
 /** The rows of a table or series that hold something, headings left out. */

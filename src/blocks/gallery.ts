@@ -1,8 +1,10 @@
 import type { Block, BlockScreen } from "./block";
+import { cellBlocks } from "./cells/blocks";
+import { costBlocks } from "./costs/blocks";
 import { herdBlocks } from "./herd/blocks";
 
 /** Every block, in the order of the screens and of their parts. */
-export const gallery: readonly Block[] = [...herdBlocks];
+export const gallery: readonly Block[] = [...herdBlocks, ...cellBlocks, ...costBlocks];
 
 export function blocksOf(screen: BlockScreen): readonly Block[] {
   return gallery.filter((block) => block.screen === screen);

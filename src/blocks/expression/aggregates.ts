@@ -14,6 +14,30 @@ export function cellAt(table: Expression, row: number, column: number): Expressi
   };
 }
 
+/** A column of what a formula fills, counted from 1, without its heading: DROP(INDEX(...)). */
+export function columnOfTable(table: Expression, column: number): Expression {
+  return {
+    text: (names) => `DROP(INDEX(${table.text(names)},0,${column}),1)`,
+    compute: (run) =>
+      rowsOf(table.compute(run))
+        .slice(1)
+        .map((row) => [row[column - 1] ?? null]),
+  };
+}
+
+/** SUM: of the numbers in cells; texts and blanks count nothing. */
+export function sum(cells: Expression): Expression {
+  return {
+    text: (names) => `SUM(${cells.text(names)})`,
+    compute(run) {
+      let total = 0;
+      for (const [cell = null] of rowsOf(cells.compute(run)))
+        if (typeof orFault(cell) === "number") total += Number(cell);
+      return total;
+    },
+  };
+}
+
 /** COUNT: how many cells hold a number. */
 export function countNumbers(cells: Expression): Expression {
   return {

@@ -1,0 +1,54 @@
+import type { BlockInput } from "../block";
+import { column, columns } from "../expression/columns";
+import { latestDay } from "../expression/days";
+import { type Expression, literal } from "../expression/expression";
+import { filtered } from "../expression/filtered";
+import { price } from "../expression/lookup";
+import { asOf, input } from "../expression/places";
+
+const DAY = "yyyy-mm-dd";
+const MONEY = "#,##0.00";
+const DAYS_A_YEAR = 365;
+
+export const tests = columns("Tests", "date", "cow", "count", "lactation", "milkKg");
+
+export const testDay: BlockInput = {
+  name: "test",
+  label: "Milk test of",
+  usual: latestDay(tests.date, asOf, "none yet"),
+  format: DAY,
+};
+/** All days of the year: right where the cows that dry off are followed by others. */
+export const days: BlockInput = {
+  name: "days",
+  label: "Days like that test",
+  usual: literal(DAYS_A_YEAR),
+  format: "0",
+};
+export const milkPrice: BlockInput = {
+  name: "milkPrice",
+  label: "Milk price, a litre",
+  usual: price("Milk"),
+  format: MONEY,
+};
+export const limit: BlockInput = {
+  name: "limit",
+  label: "High from, thousand cells/mL",
+  usual: literal(200),
+  format: "0",
+};
+
+/** Cells of one test. */
+export function ofTest(cells: Expression, day: Expression = input("test")): Expression {
+  return filtered(cells, { column: column("Tests", "date"), is: "=", than: day });
+}
+
+export const counts = ofTest(tests.count);
+export const lactations = ofTest(tests.lactation);
+export const milk = ofTest(tests.milkKg);
+export const cows = ofTest(tests.cow);
+
+/** What milk behind counts is, and is not. */
+export const LOSS_NOTES = [
+  "Milk that goes with high counts; part of it may be dilution. It is not milk that comes back next week.",
+] as const;

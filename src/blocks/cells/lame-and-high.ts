@@ -1,0 +1,44 @@
+import type { Block } from "../block";
+import { call } from "../expression/call";
+import { columns } from "../expression/columns";
+import type { Expression } from "../expression/expression";
+import { filtered } from "../expression/filtered";
+import { lookUp } from "../expression/lookup";
+import { iff, is, isNumber } from "../expression/operators";
+import { input } from "../expression/places";
+import { lameFrom, lastScoring } from "../herd/lame";
+import { cows, limit, ofTest, testDay, tests } from "./inputs";
+
+const scores = columns("Scores", "date", "cow", "score");
+
+/** "yes" or "no" of each number of a column; nothing where there is none. */
+function reaches(numbers: Expression, from: Expression): Expression {
+  return iff(isNumber(numbers), iff(is(numbers, ">=", from), "yes", "no"), "");
+}
+
+function scored(cells: Expression): Expression {
+  return filtered(cells, { column: scores.date, is: "=", than: input("scored") });
+}
+
+const lame = lookUp(cows, scored(scores.cow), scored(reaches(scores.score, lameFrom)), "");
+const high = ofTest(reaches(tests.count, input("limit")));
+
+export const lameAndHigh: Block = {
+  id: "lame-and-high",
+  title: "Lame cows and high counts",
+  about: "Whether the cows that are lame are also those with high counts.",
+  screen: "cells",
+  inputs: [testDay, { name: "scored", label: "Scored on", usual: lastScoring, format: "yyyy-mm-dd" }, limit],
+  parts: [
+    {
+      kind: "table",
+      id: "link",
+      title: "Cows by both",
+      value: call("LINK.TABLE", lame, high),
+      of: "LINK.TABLE",
+      rows: 4,
+    },
+  ],
+  charts: [],
+  notes: ["That the two go together does not say that one brings the other."],
+};
