@@ -28,6 +28,8 @@ export interface UnknownWord {
 /** The codes behind the words of a farm: its Words table first, then the codes and names of the key. */
 export class LesionWords {
   readonly #codes = new Map<string, string>();
+  /** The words as the farm writes them, by code. */
+  readonly #words = new Map<string, string[]>();
   readonly problems: readonly WordProblem[];
 
   constructor(content?: TableContent) {
@@ -44,7 +46,10 @@ export class LesionWords {
         problems.push({ index, word, problem: `Words: the code of "${word}" must be one of the claw disorder key; got "${code}"` }); // prettier-ignore
       } else if (before !== undefined && before !== known) {
         problems.push({ index, word, problem: `Words: "${word}" stands twice, for ${before} and for ${known}; the first counts` }); // prettier-ignore
-      } else this.#codes.set(foldCompact(word), known);
+      } else if (before === undefined) {
+        this.#codes.set(foldCompact(word), known);
+        this.#words.set(known, [...(this.#words.get(known) ?? []), word]);
+      }
     });
     return problems;
   }
@@ -52,6 +57,11 @@ export class LesionWords {
   /** Code of the key, or "none"; undefined where the text stands for none. */
   codeOf(text: string): string | undefined {
     return this.#codes.get(foldCompact(text)) ?? codeOfKey(text);
+  }
+
+  /** The farm's own words for a code, in the order of its Words table. */
+  wordsFor(code: string): readonly string[] {
+    return this.#words.get(code) ?? [];
   }
 
   /** The texts that stand for no code, most frequent first. */

@@ -9,12 +9,13 @@ import { type ReadChoice, readClaw, readFoot, readGroup, readLandmark, readOutco
 /** A farm's cell in our terms. What is not understood stays as it is, to be listed as doubtful. */
 export type Convert = (cell: PlainCell) => PlainCell;
 
-const CELLS_PER_THOUSAND = 1000;
-const MM_PER_CM = 10;
+export const CELLS_PER_THOUSAND = 1000;
+export const MM_PER_CM = 10;
 /** Exact by definition: the international inch of 1959. */
-const MM_PER_INCH = 25.4;
+export const MM_PER_INCH = 25.4;
 
-const readers: Readonly<Record<string, ReadChoice>> = {
+/** Columns whose words are read as one of our choices, by key. */
+export const choiceReaders: Readonly<Record<string, ReadChoice>> = {
   foot: readFoot,
   claw: readClaw,
   measuredFrom: readLandmark,
@@ -26,7 +27,7 @@ const same: Convert = (cell) => cell;
 
 /** How the cells of a mapped column are brought into our terms. */
 export function converter({ key, unit }: MappedColumn, { holds }: ColumnDefinition, words: LesionWords): Convert {
-  const reader = readers[key];
+  const reader = choiceReaders[key];
   if (reader !== undefined) return ofText(reader);
   if (holds === "lesion") return ofText((text) => words.codeOf(text));
   if (holds === "day") {
@@ -35,19 +36,19 @@ export function converter({ key, unit }: MappedColumn, { holds }: ColumnDefiniti
   }
   if (key === "count" && unit === "cells/mL") return ofNumber((cells) => cells / CELLS_PER_THOUSAND);
   if (key === "milkKg" && (unit === "lb" || unit === "litres")) {
-    return ofNumber((amount) => milkInKg(amount, unit as MilkMeasure));
+    return ofNumber((amount) => exact(milkInKg(amount, unit as MilkMeasure)));
   }
   if (key === "toeMm" && unit === "cm") return ofNumber((cm) => exact(cm * MM_PER_CM));
   if (key === "toeMm" && unit === "inches") return ofNumber((inches) => exact(inches * MM_PER_INCH));
   return same;
 }
 
-/** Lengths are written to a few decimals; the product of two of them needs no more than these. */
-const LENGTH_DECIMALS = 1e6;
+/** Lengths and yields are written to a few decimals; what follows from them needs no more than these. */
+const KEPT_DECIMALS = 1e6;
 
 /** 8.2 cm is 82 mm, not 81.99999999999999. */
-function exact(length: number): number {
-  return Math.round(length * LENGTH_DECIMALS) / LENGTH_DECIMALS;
+function exact(amount: number): number {
+  return Math.round(amount * KEPT_DECIMALS) / KEPT_DECIMALS;
 }
 
 function ofNumber(convert: (value: number) => number): Convert {

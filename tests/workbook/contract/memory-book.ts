@@ -1,0 +1,116 @@
+import { cellAddress, cellPosition } from "../../../src/workbook/cell-address";
+import { MemoryBook, type MemoryTable } from "../../../src/workbook/memory/book";
+import { MemoryHost } from "../../../src/workbook/memory/table-host";
+import type { PlainCell } from "../../../src/workbook/port";
+import { openTables } from "../../../src/workbook/saving/open-tables";
+import { faults } from "../../fakes/faults";
+import type { OtherUser, StartTable, TestBook } from "./test-book";
+
+function memoryTable({ name, sheet, address, headings, days = [], calculated, rows }: StartTable): MemoryTable {
+  return {
+    name,
+    sheet,
+    at: cellPosition(address),
+    columns: headings.map((heading) => ({
+      heading,
+      ...(days.includes(heading) ? { numberFormat: "dd/mm/yyyy" } : {}),
+      ...(heading === calculated?.heading
+        ? {
+            calculate: (cells) =>
+              cells[calculated.from] === null ? "" : Number(cells[calculated.from]) + calculated.add,
+          }
+        : {}),
+    })),
+    rows: rows.map((row) => headings.map((_, column) => row[column] ?? null)),
+    filtered: false,
+  };
+}
+
+function replaced<T>(list: readonly T[], at: number, count: number, ...items: readonly T[]): T[] {
+  return [...list.slice(0, at), ...items, ...list.slice(at + count)];
+}
+
+function otherUser(book: MemoryBook): OtherUser {
+  const change = async (name: string, edit: (table: MemoryTable) => MemoryTable | undefined): Promise<void> => {
+    const changed = edit(book.table(name));
+    const tables = book.state.tables.flatMap((table) => (table.name !== name ? [table] : (changed ?? [])));
+    book.replace({ ...book.state, tables }, "other", [name]);
+  };
+  return {
+    setCell: (name, at, heading, value) =>
+      change(name, (table) => {
+        const column = table.columns.findIndex((known) => known.heading === heading);
+        return {
+          ...table,
+          rows: table.rows.map((row, index) => (index === at ? replaced(row, column, 1, value) : row)),
+        };
+      }),
+    deleteRow: (name, at) =>
+      change(name, (table) => ({ ...table, rows: table.rows.filter((_, index) => index !== at) })),
+    insertRow: (name, at, cells: readonly PlainCell[]) =>
+      change(name, (table) => ({ ...table, rows: replaced(table.rows, at, 0, cells) })),
+    renameTable: (from, to) => change(from, (table) => ({ ...table, name: to })),
+    deleteTable: (name) => change(name, () => undefined),
+    renameColumn: (name, from, to) =>
+      change(name, (table) => ({
+        ...table,
+        columns: table.columns.map((column) => (column.heading === from ? { ...column, heading: to } : column)),
+      })),
+    filter: (name) => change(name, (table) => ({ ...table, filtered: true })),
+    protectSheet: async (name) => {
+      const sheets = book.state.sheets.map((sheet) => (sheet.name === name ? { ...sheet, protected: true } : sheet));
+      book.replace({ ...book.state, sheets }, "other", [undefined]);
+    },
+    typeBelow: async (name, down) => {
+      const { at, rows, sheet } = book.table(name);
+      const address = cellAddress({ row: at.row + rows.length + down, column: at.column });
+      const sheets = book.state.sheets.map((known) =>
+        known.name === sheet ? { ...known, cells: { ...known.cells, [address]: { value: "total" } } } : known,
+      );
+      book.replace({ ...book.state, sheets }, "other", [undefined]);
+    },
+  };
+}
+
+/** A workbook in memory for the contract, and the memory behind it. */
+export function openMemoryBook(
+  tables: readonly StartTable[],
+): Promise<{ readonly test: TestBook; readonly memory: MemoryBook }> {
+  const book = new MemoryBook(tables.map(memoryTable));
+  const steps = faults();
+  let turn = (): Promise<void> => Promise.resolve();
+  book.beforeStep = async () => {
+    await turn();
+    steps.step();
+  };
+  const test: TestBook = {
+    user: (log) => openTables(new MemoryHost(book), log),
+    other: otherUser(book),
+    cell: async (name, row, heading) => {
+      const { columns, rows } = book.table(name);
+      const index = columns.findIndex((known) => known.heading === heading);
+      const { calculate, numberFormat } = columns[index]!;
+      return {
+        value: rows[row]?.[index] ?? null,
+        hasFormula: calculate !== undefined && rows[row] !== undefined,
+        ...(numberFormat === undefined ? {} : { numberFormat }),
+      };
+    },
+    bodyRows: async (name) => book.table(name).rows.length,
+    sheetCell: async (name, address) => {
+      const {
+        value = null,
+        formula,
+        numberFormat,
+      } = book.state.sheets.find((sheet) => sheet.name === name)?.cells[address] ?? {};
+      return { value, hasFormula: formula !== undefined, ...(numberFormat === undefined ? {} : { numberFormat }) };
+    },
+    steps: steps.taken,
+    failSteps: steps.fail,
+    setTurn: (next) => {
+      turn = next;
+    },
+    close: async () => book.close(),
+  };
+  return Promise.resolve({ test, memory: book });
+}
