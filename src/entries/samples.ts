@@ -5,6 +5,7 @@ import { recalculate } from "../engine/headless";
 import type { ComputedWorkbook } from "../engine/results";
 import { registry } from "../functions/registry";
 import { adviserTemplate } from "../samples/adviser-template";
+import { cellCost } from "../samples/cell-cost";
 import { herdWorkbook } from "../samples/herd-workbook";
 import { ownHeadings } from "../samples/own-headings";
 import { areaAddress, cellAddress } from "../xlsx/address";
@@ -30,6 +31,7 @@ const SAMPLES: readonly Sample[] = [
   { file: "herd-workbook.xlsx", workbook: herdWorkbook },
   { file: "own-headings.xlsx", workbook: ownHeadings },
   { file: "adviser-template.xlsx", workbook: adviserTemplate, empty: true },
+  { file: "cell-cost.xlsx", workbook: cellCost },
 ];
 
 const ids = registry.map(({ id }) => id);
@@ -46,15 +48,15 @@ async function computedBytes(book: NewWorkbook, empty = false): Promise<Uint8Arr
 function refuseErrors({ sheets }: ComputedWorkbook, empty: boolean): void {
   const errors = sheets.flatMap(({ name, cells }) =>
     cells.flatMap(({ row, column, value, formula = "", message = "" }) => {
-      if (typeof value !== "object" || (empty && LACKING.has(value.error))) return [];
+      if (typeof value !== "object" || (empty && !MISTAKES.has(value.error))) return [];
       return [`${name}!${cellAddress(row, column)} ${value.error} ${message} =${formula}`];
     }),
   );
   if (errors.length > 0) throw new Error(`a sample computes errors:\n${errors.join("\n")}`);
 }
 
-/** What formulas show where there are no rows yet; FILTER and division have errors of their own for it. */
-const LACKING: ReadonlySet<string> = new Set(["#N/A", "#VALUE!", "#CALC!", "#DIV/0!"]);
+/** What a formula shows that is written wrongly, however few rows there are. */
+const MISTAKES: ReadonlySet<string> = new Set(["#NAME?", "#REF!", "#SPILL!", "#NULL!"]);
 
 function valuesOf({ sheets }: ComputedWorkbook): ComputedValues {
   const values = new Map<string, CellContent>();

@@ -81,18 +81,25 @@ function costsSheet(): NewSheet {
   });
 }
 
-/** Longest name that a sheet may have. Source: Microsoft, "Excel specifications and limits". */
-const LONGEST_NAME = 31;
+/** Sheets whose block has a title longer than a sheet's name may be, by the id of the block. */
+const SHORT_NAMES: Readonly<Record<string, string>> = {
+  "lesion-rates": "Lesions and rates",
+  "lesions-by-lactation": "Heifers first",
+  "new-and-repeat": "New and repeated cases",
+  "horn-and-infectious": "Infectious and horn",
+  "yearly-bill": "Milk and money",
+  "legal-limit": "Three-month mean",
+  "cell-changes": "New and lasting cases",
+  "tank-and-cows": "Tank and average cow",
+  "side-by-side": "Lameness beside counts",
+};
 
 function blockSheets(lists: readonly NewSheet[]): readonly { readonly sheet: NewSheet; readonly about: string }[] {
   const references = ownReferences(lists.flatMap(tablesOf), true);
   const specs = new Map(registry.map((spec) => [spec.id, spec]));
   return gallery.map((block) => {
     const linked = Object.fromEntries(block.inputs.flatMap(({ name }) => (name in COMMON_INPUTS ? [[name, COMMON_INPUTS[name]!]] : []))); // prettier-ignore
-    const name = block.title
-      .replace(/[\\/?*[\]:]/g, " ")
-      .slice(0, LONGEST_NAME)
-      .trim();
+    const name = SHORT_NAMES[block.id] ?? block.title;
     return {
       sheet: blockSheet(name, block, { references, specOf: (id) => specs.get(id)!, linked }),
       about: block.about,

@@ -1,0 +1,96 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { gallery } from "../../../src/blocks/gallery";
+import { recalculate } from "../../../src/engine/headless";
+import { registry } from "../../../src/functions/registry";
+import { cellAddress } from "../../../src/workbook/cell-address";
+import { FileHost } from "../../../src/workbook/file/table-host";
+import { openTables } from "../../../src/workbook/saving/open-tables";
+import type { NewRow } from "../../../src/workbook/table-port";
+import { type ColumnDefinition, inputColumns } from "../../../src/workbook/table-definition";
+import { cowsTable, findingsTable, scoresTable, testsTable } from "../../../src/workbook/tables";
+import { readWorkbook } from "../../../src/xlsx/read";
+import { MemoryStore } from "../../fakes/file/memory-store";
+import { tableRows, valueAt } from "./sample-file";
+
+const ids = registry.map(({ id }) => id);
+
+function bytesOf(name: string): Uint8Array {
+  return new Uint8Array(readFileSync(join(__dirname, "../../../sample-workbooks", name)));
+}
+
+/** What a cell of a recomputed file shows. */
+async function computed(bytes: Uint8Array): Promise<(sheet: string, address: string) => unknown> {
+  const { sheets } = await recalculate(readWorkbook(bytes, ids));
+  const values = new Map(
+    sheets.flatMap(({ name, cells }) =>
+      cells.map(({ row, column, value }) => [`${name}!${cellAddress({ row, column })}`, value] as const),
+    ),
+  );
+  return (sheet, address) => values.get(`${sheet}!${address}`);
+}
+
+/** Rows of the sample's table as they would be typed. */
+function typedRows(name: string, columns: readonly ColumnDefinition[]): NewRow[] {
+  return tableRows(name).map((row) =>
+    Object.fromEntries(
+      columns.map(({ heading, holds }) => {
+        const value = row[heading] ?? null;
+        return [heading, holds === "day" && typeof value === "number" ? { day: value } : value];
+      }),
+    ),
+  );
+}
+
+describe("the adviser's template", () => {
+  const bytes = bytesOf("adviser-template.xlsx");
+  const book = readWorkbook(bytes, ids);
+
+  test("has every block on a sheet of its own, all tables, and no rows", () => {
+    const titles = book.sheets.map(({ cells }) => cells.find(({ row, column }) => row + column === 0)?.value);
+    for (const block of gallery) expect(titles).toContain(block.title);
+    const lists = ["Cows", "Findings", "Scores", "Tests"].map((name) => book.sheets.find((sheet) => sheet.name === name)!); // prettier-ignore
+    for (const { cells, tables } of lists) {
+      const { area } = tables[0]!;
+      expect(area.lastRow - area.firstRow).toBe(1);
+      expect(cells.filter(({ row, value, formula }) => row > area.firstRow && value !== null && formula === undefined)).toEqual([]); // prettier-ignore
+    }
+  });
+
+  test("once the rows of a herd stand in it, computes what the herd's own workbook computes", async () => {
+    const store = new MemoryStore(bytes);
+    const port = openTables(new FileHost(store, { ids }));
+    await port.save({
+      id: "fill",
+      title: "the herd",
+      changes: [cowsTable, findingsTable, scoresTable, testsTable].map((table) => ({
+        append: table.name,
+        rows: typedRows(table.name, inputColumns(table)),
+      })),
+    });
+    const figure = await computed(store.bytes!);
+    const herd = await computed(bytesOf("herd-workbook.xlsx"));
+    // The litres and the money of the year: the same test, the same price, the same 365 days.
+    expect(figure("Milk and money", "B6")).toBeCloseTo(Number(herd("Cells", "B8")), 6);
+    expect(figure("Milk and money", "B7")).toBeCloseTo(Number(herd("Cells", "B9")), 6);
+  }, 60_000);
+});
+
+describe("the farmer's bill", () => {
+  test("shows on one sheet what the herd's own workbook shows for the same test", async () => {
+    const book = readWorkbook(bytesOf("cell-cost.xlsx"), ids);
+    expect(book.sheets.map(({ name }) => name)).toEqual(["Bill"]);
+    const bill = await computed(bytesOf("cell-cost.xlsx"));
+    expect(bill("Bill", "B9")).toBeCloseTo(Number(valueAt("Cells", "B8")), 6);
+    expect(bill("Bill", "B10")).toBeCloseTo(Number(valueAt("Cells", "B9")), 6);
+  }, 60_000);
+
+  test("follows its milk price", async () => {
+    const bytes = bytesOf("cell-cost.xlsx");
+    const bill = await computed(bytes);
+    const litres = Number(bill("Bill", "B9"));
+    const price = Number(bill("Bill", "B8"));
+    // Money is litres times the price of a litre.
+    expect(bill("Bill", "B10")).toBeCloseTo(litres * price, 6);
+  }, 60_000);
+});
