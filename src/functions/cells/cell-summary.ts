@@ -63,7 +63,7 @@ export const cellSummary = defineFunction({
     shape: "table",
     columns: [
       { heading: "figure", type: "text" },
-      { heading: "value", type: "number", format: "#,##0.##" },
+      { heading: "value", type: "number", format: "#,##0.00" },
       { heading: "unit", type: "text" },
       { heading: "note", type: "text" },
     ],
