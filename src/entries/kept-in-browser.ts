@@ -1,4 +1,5 @@
 import type { DraftKeeper } from "../taskpane/pane-workbook";
+import { type BookLog, keptChanges } from "../workbook/saving/book-log";
 import { keptSaves, type SaveLog } from "../workbook/saving/save-log";
 import type { KeptName } from "./kept-name";
 
@@ -12,12 +13,21 @@ export function draftsOf(workbook: KeptName): DraftKeeper {
 }
 
 export function savesOf(workbook: KeptName): SaveLog {
-  const kept = keptText("saves", workbook);
-  let saves = keptSaves(kept.read());
+  return keptLog("saves", workbook, keptSaves);
+}
+
+export function changesOf(workbook: KeptName): BookLog {
+  return keptLog("changes", workbook, keptChanges);
+}
+
+/** `known` takes out of what was kept all that is no entry of such a log. */
+function keptLog<T>(what: string, workbook: KeptName, known: (kept: unknown) => readonly T[]) {
+  const kept = keptText(what, workbook);
+  let entries = known(kept.read());
   return {
-    read: () => saves,
-    write: (next) => {
-      saves = next;
+    read: () => entries,
+    write: (next: readonly T[]) => {
+      entries = next;
       kept.write(next);
     },
   };

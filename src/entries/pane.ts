@@ -2,10 +2,12 @@ import type { DaySerial } from "../core/shared/days";
 import { openPane as draw } from "../taskpane/pane";
 import { today } from "../taskpane/today";
 import { dayOfWorkbook } from "../workbook/office/as-of";
+import { OfficeBookHost } from "../workbook/office/book/host";
 import { OfficePort } from "../workbook/office/port";
 import { OfficeHost } from "../workbook/office/tables/host";
+import { openBook } from "../workbook/saving/open-book";
 import { openTables } from "../workbook/saving/open-tables";
-import { draftsOf, savesOf } from "./kept-in-browser";
+import { changesOf, draftsOf, savesOf } from "./kept-in-browser";
 import { keptName } from "./kept-name";
 
 /** Draws the pane on the workbook that is open in Excel. */
@@ -15,9 +17,15 @@ export async function openPane(place: Element): Promise<void> {
   draw(place, {
     port: new OfficePort(),
     tables: openTables(new OfficeHost(), savesOf(name)),
+    book: openBook(new OfficeBookHost(functionIds), changesOf(name)),
     recordDrafts: draftsOf(name),
     today: () => fixedDay ?? today(),
   });
+}
+
+async function functionIds(): Promise<readonly string[]> {
+  const { registry } = await import("../functions/registry");
+  return registry.map(({ id }) => id);
 }
 
 /** The workbook's day where it is another than today's; a cell with =TODAY() goes on with the clock. */

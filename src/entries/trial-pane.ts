@@ -1,7 +1,9 @@
 import { openPane } from "../taskpane/pane";
 import { today } from "../taskpane/today";
 import type { WorkbookPort } from "../workbook/port";
-import { framedHost } from "../workbook/saving/framed-host";
+import type { BookHost } from "../workbook/book-host";
+import { framedBook, framedHost } from "../workbook/saving/framed-host";
+import { openBook } from "../workbook/saving/open-book";
 import { openTables } from "../workbook/saving/open-tables";
 import type { TableHost } from "../workbook/table-host";
 import { draftsOf } from "./kept-in-browser";
@@ -12,17 +14,19 @@ declare global {
     /** Set by the trial page before it loads the frame. */
     workbookPort?: WorkbookPort;
     workbookTables?: TableHost;
+    workbookBook?: BookHost;
     /** The day that the workbook counts from, where it says so. */
     dayOfWorkbook?(): number | undefined;
   }
 }
 
 const place = document.getElementById("pane");
-const { workbookPort: port, workbookTables: tables, dayOfWorkbook } = window.parent;
+const { workbookPort: port, workbookTables: tables, workbookBook: book, dayOfWorkbook } = window.parent;
 if (place && port && tables) {
   openPane(place, {
     port,
     tables: openTables(framedHost(tables)),
+    ...(book === undefined ? {} : { book: openBook(framedBook(book)) }),
     recordDrafts: draftsOf({ name: "trial" }),
     today: () => dayOfWorkbook?.() ?? today(),
   });

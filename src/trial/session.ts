@@ -1,5 +1,6 @@
 import { type ComputedWorkbook, readResults } from "../engine/results";
 import { toSnapshot } from "../engine/snapshot";
+import type { GridBookHost } from "../workbook/grid/book/host";
 import type { GridPort } from "../workbook/grid/port";
 import type { GridTableHost } from "../workbook/grid/tables/host";
 import type { WorkbookModel } from "../xlsx/model";
@@ -27,6 +28,7 @@ export class Session {
     private readonly place: HTMLElement,
     private readonly port: GridPort,
     private readonly tables: GridTableHost,
+    private readonly book: GridBookHost,
     /** Ids of the worksheet functions, by which their stored names are told apart. */
     private readonly functionIds: readonly string[],
   ) {}
@@ -58,7 +60,9 @@ export class Session {
     await grid.computed();
     const { api, injector } = grid;
     const workbook = api.getActiveWorkbook()!.getWorkbook();
-    this.tables.turnTo({ workbook, injector, protectedSheets: readProtection(bytes).sheets });
+    const opened = { workbook, injector, protectedSheets: readProtection(bytes).sheets };
+    this.tables.turnTo(opened);
+    this.book.turnTo(opened);
   }
 
   /** What the open workbook shows. */
@@ -83,6 +87,7 @@ export class Session {
   private close(): void {
     this.port.turnTo(undefined);
     this.tables.turnTo(undefined);
+    this.book.turnTo(undefined);
     this.workbook?.grid.close();
     this.workbook = undefined;
     this.place.replaceChildren();

@@ -22,3 +22,11 @@ export function typedHerdCalls(formula: string, ids: readonly string[]): string 
     return id === undefined ? text : `HERD.${id.toUpperCase()}`;
   });
 }
+
+/** Whether a formula names a table: `Feet[Cow]`, or `Feet` by itself. */
+export function namesTable(formula: string, table: string): boolean {
+  const literal = table.replace(/[.\\]/g, "\\$&");
+  return new RegExp(`(?<![\\p{L}\\p{N}_.\\\\])${literal}(?![\\p{L}\\p{N}_.\\\\(!])`, "iu").test(
+    formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, ""),
+  );
+}

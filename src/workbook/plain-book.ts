@@ -40,7 +40,7 @@ export interface PlainBook {
 }
 
 /** What a cell holds; text of nothing but spaces is a blank. */
-export function cellAt({ rows }: PlainSheet, row: number, column: number): PlainCell {
+export function cellAt({ rows }: Pick<PlainSheet, "rows">, row: number, column: number): PlainCell {
   const cell = rows[row]?.[column] ?? null;
   return typeof cell === "string" && cell.trim() === "" ? null : cell;
 }

@@ -91,6 +91,24 @@ export function cellChanged(sheet: string, address: string, was: PlainCell, is: 
   );
 }
 
+export function sheetFiltered(sheet: string): TableError {
+  return new TableError("filtered", `Sheet ${sheet} has a filter: take the filter away, then try again.`);
+}
+
+export function tableInUse(table: string, sheet: string): TableError {
+  return new TableError(
+    "occupied",
+    `Formulas on sheet ${sheet} name table ${table}: change them first, then it can be made a plain range again.`,
+  );
+}
+
+export function headingInTable(table: string, address: string): TableError {
+  return new TableError(
+    "headings",
+    `Cell ${address} is a heading of table ${table}, which formulas may name: change it in Excel.`,
+  );
+}
+
 export function columnMissing(table: string, heading: string): TableError {
   return new TableError("column-missing", `Table ${table} has no column "${heading}".`);
 }

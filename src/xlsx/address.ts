@@ -1,4 +1,5 @@
 import { fromCol, toCol } from "@borgar/fx";
+import { isOnSheet } from "./limits";
 import type { Area } from "./model";
 
 /** A1 of a cell counted from 0. */
@@ -12,10 +13,12 @@ export function areaAddress({ firstRow, firstColumn, lastRow, lastColumn }: Area
   return firstRow === lastRow && firstColumn === lastColumn ? first : `${first}:${cellAddress(lastRow, lastColumn)}`;
 }
 
-/** The cell at A1 ("$" signs are passed over); undefined where the text is no address. */
+/** The cell at A1 ("$" signs are passed over); undefined where the text is no cell of a sheet. */
 export function parseCell(address: string): { readonly row: number; readonly column: number } | undefined {
   const parts = /^\$?([A-Za-z]{1,3})\$?(\d{1,7})$/.exec(address);
-  return parts === null ? undefined : { row: Number(parts[2]) - 1, column: fromCol(parts[1]!) };
+  if (parts === null) return undefined;
+  const [row, column] = [Number(parts[2]) - 1, fromCol(parts[1]!)];
+  return isOnSheet(row, column) ? { row, column } : undefined;
 }
 
 /** The block A1 or A1:B2, its corners in any order. */

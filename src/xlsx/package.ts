@@ -1,6 +1,7 @@
 import { unzipSync } from "fflate";
 import { damagedPart } from "./checksums";
 import { WorkbookFileError } from "./file-error";
+import { MOST_BYTES_OF_FILE, MOST_BYTES_OF_PART, MOST_TIMES_SMALLER } from "./limits";
 import { attribute, childrenOf, parsePart } from "./xml";
 
 /** The parts of a workbook file by path, and how they point to each other. */
@@ -17,9 +18,6 @@ export interface Relationship {
   /** Path of the part it points to. */
   readonly target: string;
 }
-
-/** A part larger than this is no workbook that a farm keeps; it would only fill the memory. */
-const LARGEST_PART = 1 << 30;
 
 /** Opens a file's bytes, or says in one sentence why they are no workbook. */
 export function openPackage(bytes: Uint8Array): WorkbookPackage {
@@ -71,24 +69,29 @@ function includes(bytes: Uint8Array, wanted: readonly number[]): boolean {
 }
 
 function unzip(bytes: Uint8Array): Record<string, Uint8Array> {
-  let tooLarge = false;
+  let whole = 0;
   try {
     const parts = unzipSync(bytes, {
-      filter: ({ originalSize }) => {
-        tooLarge ||= originalSize > LARGEST_PART;
-        return !tooLarge;
+      filter: ({ name, size, originalSize }) => {
+        if (originalSize > size * MOST_TIMES_SMALLER)
+          throw new WorkbookFileError(`the file is damaged: its part ${name} cannot be as large as it says`);
+        whole += originalSize;
+        if (originalSize > MOST_BYTES_OF_PART || whole > MOST_BYTES_OF_FILE)
+          throw new WorkbookFileError("the file unpacks to far more than a workbook of a herd holds");
+        return true;
       },
     });
-    if (!tooLarge) return parts;
+    // A part may be called as something that every object has.
+    return Object.assign(Object.create(null) as Record<string, Uint8Array>, parts);
   } catch (error) {
-    throw new WorkbookFileError(`the file is damaged: ${(error as Error).message}`);
+    if (error instanceof WorkbookFileError) throw error;
+    throw new WorkbookFileError("the file is damaged: it cannot be unpacked");
   }
-  throw new WorkbookFileError(`the file holds a part of over ${LARGEST_PART} bytes`);
 }
 
 /** The text of a part. */
 export function partText(parts: Readonly<Record<string, Uint8Array>>, path: string): string {
-  const bytes = parts[path];
+  const bytes = Object.hasOwn(parts, path) ? parts[path] : undefined;
   if (bytes === undefined) throw new WorkbookFileError(`the file is damaged: its part ${path} is missing`);
   const isUtf16 = bytes[0] === 0xff && bytes[1] === 0xfe;
   return new TextDecoder(isUtf16 ? "utf-16le" : "utf-8").decode(bytes);

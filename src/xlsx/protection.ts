@@ -9,15 +9,19 @@ export interface Protection {
   readonly sheets: ReadonlySet<string>;
   /** Names of the tables in which a filter hides rows. */
   readonly filteredTables: ReadonlySet<string>;
+  /** Names of the sheets that have a filter of their own, outside tables. */
+  readonly filteredSheets: ReadonlySet<string>;
 }
 
 export function readProtection(bytes: Uint8Array): Protection {
   const file = openPackage(bytes);
   const sheets = new Set<string>();
   const filteredTables = new Set<string>();
+  const filteredSheets = new Set<string>();
   for (const { name, path } of worksheetEntries(file)) {
     const root = parsePart(splitSheet(partText(file.parts, path)).shell, path);
     if (flag(descend(root, "sheetProtection"), "sheet")) sheets.add(name);
+    if (descend(root, "autoFilter") !== undefined) filteredSheets.add(name);
     for (const { kind, target } of relationshipsOf(file.parts, path)) {
       if (kind !== "table") continue;
       const table = parsePart(partText(file.parts, target), target);
@@ -26,5 +30,5 @@ export function readProtection(bytes: Uint8Array): Protection {
       if (isFiltered && tableName !== undefined) filteredTables.add(tableName);
     }
   }
-  return { sheets, filteredTables };
+  return { sheets, filteredTables, filteredSheets };
 }

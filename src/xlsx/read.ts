@@ -22,7 +22,7 @@ export function readWorkbook(bytes: Uint8Array, ids: readonly string[]): Workboo
   const related = relationshipsOf(file.parts, file.workbookPath);
   const part = (kind: string): XmlElement | undefined => {
     const path = related.find((relationship) => relationship.kind === kind)?.target;
-    return path === undefined || file.parts[path] === undefined ? undefined : partRoot(file, path);
+    return path === undefined || !Object.hasOwn(file.parts, path) ? undefined : partRoot(file, path);
   };
   const colour = colourReader(part("theme"));
   const styles = readStyles(part("styles"), colour);

@@ -1,3 +1,4 @@
+import { WorkbookFileError } from "./file-error";
 import { partText, relationshipsOf, type WorkbookPackage } from "./package";
 import { attribute, childrenOf, descend, parsePart, type XmlElement } from "./xml";
 
@@ -14,11 +15,15 @@ export interface WorksheetEntry {
 export function worksheetEntries({ parts, workbookPath }: WorkbookPackage, root?: XmlElement): WorksheetEntry[] {
   const workbook = root ?? parsePart(partText(parts, workbookPath), workbookPath);
   const related = relationshipsOf(parts, workbookPath);
-  return childrenOf(descend(workbook, "sheets"), "sheet").flatMap((element, position) => {
+  const entries = childrenOf(descend(workbook, "sheets"), "sheet").flatMap((element, position) => {
     const target = related.find(({ id }) => id === relationshipId(element));
     const name = attribute(element, "name") ?? "";
     return target?.kind === "worksheet" ? [{ element, name, path: target.target, position }] : [];
   });
+  const names = entries.map(({ name }) => name.toLowerCase());
+  if (new Set(entries.map(({ path }) => path)).size < entries.length || new Set(names).size < entries.length)
+    throw new WorkbookFileError("the file is damaged: two of its sheets are the same one");
+  return entries;
 }
 
 /** The id has the relationships' namespace prefix, which files are free to choose. */

@@ -1,15 +1,24 @@
 import { parseXml, type XmlElement } from "@cj-tech-master/excelts/xml";
 import { WorkbookFileError } from "./file-error";
+import { MOST_TAGS } from "./limits";
 
 export type { XmlElement };
 
 /** The root element of a part. */
 export function parsePart(xml: string, path: string): XmlElement {
+  if (!/^\s*</.test(xml)) throw new WorkbookFileError(`the part ${path} is damaged: it does not begin with a tag`);
+  if (holdsMoreThan(xml, "<", MOST_TAGS)) throw new WorkbookFileError(`the part ${path} is too large to be read`);
   try {
     return parseXml(xml).root;
   } catch (error) {
     throw new WorkbookFileError(`the part ${path} is damaged: ${(error as Error).message}`);
   }
+}
+
+function holdsMoreThan(text: string, sign: string, most: number): boolean {
+  let count = 0;
+  for (let at = text.indexOf(sign); at >= 0; at = text.indexOf(sign, at + 1)) if (++count > most) return true;
+  return false;
 }
 
 /** The name without its namespace prefix. */

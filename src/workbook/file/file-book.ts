@@ -14,7 +14,7 @@ export class FileBook {
   constructor(
     readonly bytes: Uint8Array,
     readonly model: WorkbookModel,
-    private readonly protection: Protection,
+    readonly protection: Protection,
   ) {}
 
   get tables(): FileTable[] {

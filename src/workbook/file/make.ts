@@ -14,6 +14,8 @@ import type { CellInput, SheetCells } from "./sheet-cells";
 export interface Making {
   /** The bytes that the cells are in, with a new sheet where one is wanted. */
   readonly bytes: Uint8Array;
+  /** What the bytes were read as, where cells are to be written that hold the same already. */
+  readonly book?: FileBook;
   /** Checks and edits; throws where that is refused. */
   edit(book: FileBook): readonly CellMark[];
   /** What follows once the cells are in the file. */

@@ -9,7 +9,10 @@ export function plainBook({ sheets, styles, from1904 }: WorkbookModel): PlainBoo
   return { sheets: sheets.map((sheet) => plainSheet(sheet, styles)), from1904 };
 }
 
-function plainSheet({ name, cells, tables, merges }: SheetModel, styles: readonly CellStyle[]): PlainSheet {
+export function plainSheet(
+  { name, state, cells, tables, merges }: SheetModel,
+  styles: readonly CellStyle[],
+): PlainSheet {
   const isDay = styles.map(({ numberFormat }) => isDateFormat(numberFormat));
   const rows: PlainCell[][] = [];
   const days = new ColumnRuns();
@@ -37,6 +40,7 @@ function plainSheet({ name, cells, tables, merges }: SheetModel, styles: readonl
     days: days.areas,
     formulas: formulas.areas,
     merges,
+    ...(state === "visible" ? {} : { hidden: true }),
   };
 }
 

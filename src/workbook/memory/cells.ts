@@ -1,8 +1,8 @@
-import { cellPosition } from "../cell-address";
+import { cellAddress, cellPosition } from "../cell-address";
 import { holds } from "../plain-book";
 import type { PlainCell } from "../port";
 import { plainCell } from "../saving/row-match";
-import { sheetGone } from "../table-error";
+import { headingInTable, sheetGone } from "../table-error";
 import type { BookState, MemoryCell, MemorySheet, MemoryTable } from "./book";
 import { areaOf } from "./plain-view";
 
@@ -45,7 +45,7 @@ function loosePlace(state: BookState, sheet: MemorySheet, address: string): Memo
   };
 }
 
-/** `row` counts from 0 below the headings; -1 is the heading. Formats are those of the column. */
+/** `row` counts from 0 below the headings. Formats are those of the column. */
 function tablePlace(state: BookState, table: MemoryTable, row: number, column: number): MemoryPlace {
   const own = table.columns[column]!;
   const withTable = (changed: MemoryTable): BookState => ({
@@ -54,14 +54,7 @@ function tablePlace(state: BookState, table: MemoryTable, row: number, column: n
   });
   const inColumn = (change: Partial<(typeof table.columns)[number]>): MemoryTable["columns"] =>
     table.columns.map((known, at) => (at === column ? { ...known, ...change } : known));
-  if (row < 0) {
-    return {
-      value: own.heading,
-      numberFormat: undefined,
-      hasFormula: false,
-      put: (value) => withTable({ ...table, columns: inColumn({ heading: String(value ?? "") }) }),
-    };
-  }
+  if (row < 0) throw headingInTable(table.name, cellAddress({ row: table.at.row, column: table.at.column + column }));
   return {
     value: plainCell(table.rows[row]?.[column]),
     numberFormat: own.numberFormat,

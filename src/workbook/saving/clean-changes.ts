@@ -1,4 +1,4 @@
-import { cellPosition } from "../cell-address";
+import { cellPosition, SHEET_COLUMNS, SHEET_ROWS } from "../cell-address";
 import type { CellEdit } from "../book-host";
 import type { CellChanges, RangeToTable } from "../book-port";
 import { areaText, cellAt, columnLetters, type PlainSheet } from "../plain-book";
@@ -28,13 +28,13 @@ function blankIfSpaces<T>(cell: T): T | null {
 /** Throws where a range on a sheet cannot become a table. */
 export function checkRange(sheet: PlainSheet, { area }: RangeToTable): void {
   const where = `on sheet ${sheet.name}`;
-  if (
-    area.lastRow <= area.firstRow ||
-    area.lastColumn < area.firstColumn ||
-    area.firstRow < 0 ||
-    area.firstColumn < 0
-  ) {
-    throw new TableError("unwritable", `the range must be a row of headings and rows below it; got ${areaText(area)}`);
+  const { firstRow, firstColumn, lastRow, lastColumn } = area;
+  const isList = firstRow >= 0 && firstColumn >= 0 && lastRow > firstRow && lastColumn >= firstColumn;
+  if (!isList || lastRow >= SHEET_ROWS || lastColumn >= SHEET_COLUMNS) {
+    throw new TableError(
+      "unwritable",
+      `the range must be a row of headings and rows below it, on the sheet; got ${areaText(area)}`,
+    );
   }
   const merge = sheet.merges.find(meets(area));
   if (merge !== undefined) throw cellsMerged(sheet.name, areaText(merge));

@@ -1,4 +1,5 @@
 import { asTableError } from "../table-error";
+import type { BookHost } from "../book-host";
 import type { TableHost } from "../table-host";
 
 /**
@@ -6,13 +7,6 @@ import type { TableHost } from "../table-host";
  * becomes an error of this page.
  */
 export function framedHost(host: TableHost): TableHost {
-  const told = async <T>(work: Promise<T>): Promise<T> => {
-    try {
-      return await work;
-    } catch (error) {
-      throw asTableError(error) ?? error;
-    }
-  };
   return {
     listTables: () => told(host.listTables()),
     readTable: (name) => told(host.readTable(name)),
@@ -21,4 +15,28 @@ export function framedHost(host: TableHost): TableHost {
     writeBlock: (block) => told(host.writeBlock(block)),
     watchChanges: (listener) => host.watchChanges(listener),
   };
+}
+
+/** The same for the sheets and cells. */
+export function framedBook(host: BookHost): BookHost {
+  return {
+    readBook: () => told(host.readBook()),
+    readSheet: (name) => told(host.readSheet(name)),
+    show: (place) => told(host.show(place)),
+    editCells: (edits) => told(host.editCells(edits)),
+    takenNames: () => told(host.takenNames()),
+    makeTable: (table) => told(host.makeTable(table)),
+    unmakeTable: (name) => told(host.unmakeTable(name)),
+    brokenFormulas: () => told(host.brokenFormulas()),
+    reenter: (cells) => told(host.reenter(cells)),
+    functionsLoaded: () => told(host.functionsLoaded()),
+  };
+}
+
+async function told<T>(work: Promise<T>): Promise<T> {
+  try {
+    return await work;
+  } catch (error) {
+    throw asTableError(error) ?? error;
+  }
 }

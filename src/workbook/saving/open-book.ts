@@ -25,7 +25,10 @@ export function openBook(host: BookHost, log: BookLog = memoryBookLog()): BookPo
   return {
     readBook: () => host.readBook(),
     readSheet: (name) => host.readSheet(name),
-    show: (place) => host.show(place),
+    show: async (place) => {
+      place.address.split(":").forEach(cellPosition);
+      await host.show(place);
+    },
     changeCells: (changes) => inTurn(() => changeOnce(host, log, changes)),
     makeTable: (table) => inTurn(() => makeOnce(host, log, table)),
     pastChanges: () => [...log.read()].reverse().map(({ id, title }) => ({ id, title })),

@@ -43,7 +43,7 @@ export function beforeEnd(parts: Parts, path: string, addition: string): void {
   putPart(parts, path, xml.slice(0, end) + addition + xml.slice(end));
 }
 
-function relationshipsPath(path: string): string {
+export function relationshipsPath(path: string): string {
   const slash = path.lastIndexOf("/") + 1;
   return `${path.slice(0, slash)}_rels/${path.slice(slash)}.rels`;
 }

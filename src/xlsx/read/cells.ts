@@ -1,6 +1,7 @@
 import { SaxParser } from "@cj-tech-master/excelts/xml";
-import { parseArea, parseCell } from "../address";
+import { cellAddress, parseArea, parseCell } from "../address";
 import { WorkbookFileError } from "../file-error";
+import { isOnSheet, LONGEST_TEXT, MOST_CELLS, MOST_PLACES } from "../limits";
 import type { ArrayExtent, CellContent, RowModel } from "../model";
 import { localName, unescapeText } from "../xml";
 
@@ -23,6 +24,12 @@ export interface StoredCells {
 
 type Attributes = Readonly<Record<string, string>>;
 
+/** A row may hold any number of cells, so that their number is looked at in between too. */
+const CELLS_BETWEEN_LOOKS = 1 << 16;
+
+/** The highest row, in points. Source: ECMA-376 Part 1, 18.3.1.73 (row), as spreadsheet programs limit it. */
+const HIGHEST_ROW = 409.5;
+
 /** Reads the sheetData element of a sheet. */
 export function readCells(sheetData: string, strings: readonly string[], path: string): StoredCells {
   const cells: StoredCell[] = [];
@@ -36,19 +43,35 @@ export function readCells(sheetData: string, strings: readonly string[], path: s
   let inlineText: string | undefined;
   let into: "formula" | "value" | "inline" | undefined;
   let inPhonetic = false;
+  let places = 0;
+  const expectPlace = (text: string | undefined): void => {
+    if (!isOnSheet(row, column))
+      throw new WorkbookFileError(
+        `the part ${path} is damaged: no sheet has a cell ${text ?? (Number.isNaN(row) ? "in a row without a number" : `in row ${row + 1}`)}`,
+      );
+  };
+  const expectFew = (): void => {
+    if (cells.length > MOST_CELLS || rows.length > MOST_CELLS || places > MOST_PLACES)
+      throw new WorkbookFileError(`the part ${path} holds far more cells than a list of a herd`);
+  };
 
   const parser = new SaxParser({ position: false, fragment: true });
   parser.on("opentag", ({ name, attributes }) => {
     switch (localName(name)) {
       case "row":
+        places += column + 1;
         row = attributes["r"] === undefined ? row + 1 : Number(attributes["r"]) - 1;
+        column = 0;
+        expectPlace(undefined);
+        expectFew();
         column = -1;
         readRow(row, attributes, rows);
         break;
       case "c": {
         const place = parseCell(attributes["r"] ?? "");
         row = place?.row ?? row;
-        column = place?.column ?? column + 1;
+        column = place?.column ?? (attributes["r"] === undefined ? column + 1 : NaN);
+        expectPlace(attributes["r"]);
         cell = attributes;
         formula = valueText = inlineText = undefined;
         formulaText = "";
@@ -85,12 +108,18 @@ export function readCells(sheetData: string, strings: readonly string[], path: s
       return;
     }
     const value = inlineText === undefined ? readValue(cell["t"], valueText, strings) : unescapeText(inlineText);
+    if (typeof value === "string" && value.length > LONGEST_TEXT)
+      throw new WorkbookFileError(
+        `the part ${path} is damaged: ${cellAddress(row, column)} holds more text than a cell can`,
+      );
     cells.push({ row, column, style: Number(cell["s"] ?? 0), value, ...readFormula(formula, formulaText, cell) });
+    if (cells.length % CELLS_BETWEEN_LOOKS === 0) expectFew();
   });
   try {
     parser.write(sheetData);
     parser.close();
   } catch (error) {
+    if (error instanceof WorkbookFileError) throw error;
     throw new WorkbookFileError(`the part ${path} is damaged: ${(error as Error).message}`);
   }
   return { cells, rows };
@@ -99,13 +128,14 @@ export function readCells(sheetData: string, strings: readonly string[], path: s
 function readRow(row: number, attributes: Attributes, rows: RowModel[]): void {
   const height = attributes["customHeight"] === "1" || attributes["ht"] !== undefined ? Number(attributes["ht"]) : NaN;
   const hidden = attributes["hidden"] === "1" || attributes["hidden"] === "true";
-  if (!hidden && !Number.isFinite(height)) return;
-  rows.push({ row, hidden, ...(Number.isFinite(height) ? { height } : {}) });
+  const isHeight = height >= 0 && height <= HIGHEST_ROW;
+  if (!hidden && !isHeight) return;
+  rows.push({ row, hidden, ...(isHeight ? { height } : {}) });
 }
 
 /** Source: ECMA-376 Part 1, 18.18.11 (cell types). */
 function readValue(type: string | undefined, text: string | undefined, strings: readonly string[]): CellContent {
-  if (text === undefined || (text === "" && type !== "str")) return null;
+  if (text === undefined || (text.trim() === "" && type !== "str")) return null;
   switch (type) {
     case "s":
       return strings[Number(text)] ?? null;

@@ -29,7 +29,8 @@ export function colourReader(theme: XmlElement | undefined): ColourReader {
       attribute(element, "rgb")?.slice(-6) ??
       (theme === undefined ? undefined : themeColours[theme]) ??
       (indexed === undefined ? undefined : INDEXED[indexed]);
-    return hex === undefined ? undefined : tinted(hex, numberAttribute(element, "tint") ?? 0);
+    if (hex === undefined || !/^[0-9a-f]{6}$/i.test(hex)) return undefined;
+    return tinted(hex, Math.max(-1, Math.min(1, numberAttribute(element, "tint") ?? 0)));
   };
 }
 

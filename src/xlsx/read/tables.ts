@@ -1,4 +1,5 @@
 import { parseArea } from "../address";
+import { WorkbookFileError } from "../file-error";
 import type { TableModel } from "../model";
 import { attribute, childrenOf, descend, flag, numberAttribute, textOf, unescapeText, type XmlElement } from "../xml";
 
@@ -6,6 +7,10 @@ export function readTable(root: XmlElement, typed: (formula: string) => string):
   const area = parseArea(attribute(root, "ref") ?? "");
   const name = attribute(root, "displayName") ?? attribute(root, "name");
   if (area === undefined || name === undefined) return undefined;
+  const columns = childrenOf(descend(root, "tableColumns"), "tableColumn");
+  const width = area.lastColumn - area.firstColumn + 1;
+  if (columns.length !== width)
+    throw new WorkbookFileError(`the table ${name} is damaged: it names ${columns.length} of its ${width} columns`);
   const style = descend(root, "tableStyleInfo");
   const styleName = attribute(style, "name");
   return {
@@ -13,7 +18,7 @@ export function readTable(root: XmlElement, typed: (formula: string) => string):
     area,
     hasHeadings: (numberAttribute(root, "headerRowCount") ?? 1) > 0,
     hasTotals: (numberAttribute(root, "totalsRowCount") ?? 0) > 0,
-    columns: childrenOf(descend(root, "tableColumns"), "tableColumn").map((column) => {
+    columns: columns.map((column) => {
       const formula = textOf(descend(column, "calculatedColumnFormula"));
       return {
         name: unescapeText(attribute(column, "name") ?? ""),

@@ -2,8 +2,12 @@ import { faults, type Faults } from "../faults";
 import { entered, type FakeCell, HostError } from "./entry";
 
 /** A block of cells, counted from 0. */
-export interface FakeArea {
+export interface FakeArea extends FakePlace {
   readonly sheet: FakeSheet;
+}
+
+/** A block of cells of a sheet. */
+export interface FakePlace {
   readonly row: number;
   readonly column: number;
   readonly rows: number;
@@ -26,6 +30,10 @@ export interface FakeTable {
 
 export class FakeSheet {
   protected = false;
+  hidden = false;
+  readonly merges: FakePlace[] = [];
+  /** Cells that the formula in the first of them fills. */
+  readonly spills: FakePlace[] = [];
   readonly cells = new Map<number, Map<number, FakeCell>>();
 
   constructor(
@@ -69,6 +77,10 @@ export class FakeDocument {
   /** Awaited before each batch. */
   turn: () => Promise<void> = () => Promise.resolve();
   open = true;
+  /** Whether the functions of the add-in are loaded. */
+  hasFunctions = true;
+  /** What is selected, as "Sheet!A1". */
+  selected: string | undefined;
   private made = 0;
 
   constructor(readonly habits: Habits = USUAL_HABITS) {}
@@ -115,7 +127,9 @@ export class FakeDocument {
         if (input === null) return;
         const [row, column] = [area.row + down, area.column + right];
         const old = sheet.cell(row, column);
-        const next = input === "" ? { value: "" } : entered(input, old, this.habits.trueWords);
+        const next: Partial<FakeCell> & Pick<FakeCell, "value"> =
+          input === "" ? { value: "" } : entered(input, old, this.habits.trueWords);
+        if (!this.hasFunctions && /\bHERD\./.test(next.formula ?? "")) next.value = "#NAME?";
         sheet.put(row, column, { ...next, numberFormat: next.numberFormat ?? old.numberFormat });
       }),
     );

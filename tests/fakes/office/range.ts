@@ -1,6 +1,6 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import { cellAddress } from "../../../src/workbook/cell-address";
-import { bodyArea, type FakeArea, inArea } from "./document";
+import { bodyArea, type FakeArea, type FakePlace, inArea, meet } from "./document";
 import { HostError } from "./entry";
 import { type FakeContext, Proxy } from "./strict";
 
@@ -52,6 +52,47 @@ export class FakeRange extends Proxy<FakeArea> {
         throw new HostError("InvalidArgument", "the range lies outside the sheet");
       }
       return area;
+    });
+  }
+
+  /** The range that a formula in this one cell fills. */
+  getSpillingToRangeOrNullObject(): FakeRange {
+    return this.spill(({ row, column }, spill) => spill.row === row && spill.column === column);
+  }
+
+  /** The cell whose formula fills this one. */
+  getSpillParentOrNullObject(): FakeRange {
+    return this.spill((area, spill) => meet(area, { sheet: area.sheet, ...spill }));
+  }
+
+  private spill(isMeant: (area: FakeArea, spill: FakePlace) => boolean): FakeRange {
+    const find = (): FakeArea | undefined => {
+      const area = this.host;
+      if (area.rows !== 1 || area.columns !== 1) throw new HostError("InvalidArgument", "not a single cell");
+      const spill = area.sheet.spills.find((known) => isMeant(area, known));
+      return spill && { sheet: area.sheet, ...spill };
+    };
+    return new FakeRange(this.context, find, "orNull");
+  }
+
+  getMergedAreasOrNullObject(): FakeRangeAreas {
+    return new FakeRangeAreas(
+      this.context,
+      () => {
+        const area = this.host;
+        const merges = area.sheet.merges.filter((merge) => meet(area, { sheet: area.sheet, ...merge }));
+        return merges.length === 0 ? undefined : merges;
+      },
+      "orNull",
+    );
+  }
+
+  select(): void {
+    this.do(({ sheet, row, column, rows, columns }) => {
+      if (sheet.hidden) throw new HostError("InvalidOperation", "the sheet is hidden");
+      const first = cellAddress({ row, column });
+      const last = cellAddress({ row: row + rows - 1, column: column + columns - 1 });
+      this.context.document.selected = `${sheet.name}!${first === last ? first : `${first}:${last}`}`;
     });
   }
 
@@ -167,4 +208,21 @@ export class FakeRange extends Proxy<FakeArea> {
 
 export function rangeAt(context: FakeContext, find: () => FakeArea): FakeRange {
   return new FakeRange(context, find);
+}
+
+/** Several ranges at once. */
+class FakeRangeAreas extends Proxy<readonly FakePlace[]> {
+  protected readonly readers = {
+    "areas/items/rowIndex": (places: readonly FakePlace[]) => places.map(({ row }) => row),
+    "areas/items/columnIndex": (places: readonly FakePlace[]) => places.map(({ column }) => column),
+    "areas/items/rowCount": (places: readonly FakePlace[]) => places.map(({ rows }) => rows),
+    "areas/items/columnCount": (places: readonly FakePlace[]) => places.map(({ columns }) => columns),
+  };
+
+  get areas(): { readonly items: readonly Readonly<Record<string, number>>[] } {
+    const names = ["rowIndex", "columnIndex", "rowCount", "columnCount"];
+    const lists = names.map((name) => this.read(`areas/items/${name}`) as number[]);
+    const items = lists[0]!.map((_, at) => Object.fromEntries(names.map((name, index) => [name, lists[index]![at]!])));
+    return { items };
+  }
 }

@@ -67,6 +67,12 @@ export class FakeTableProxy extends Proxy<FakeTable> {
     });
   }
 
+  convertToRange(): FakeRange {
+    const range = this.getRange();
+    this.delete();
+    return range;
+  }
+
   delete(): void {
     this.do((table) => {
       const { document } = this.context;

@@ -1,12 +1,19 @@
-import { cellPosition } from "../../../src/workbook/cell-address";
+import { cellPosition, SHEET_COLUMNS, SHEET_ROWS } from "../../../src/workbook/cell-address";
 import type { FakeArea, FakeDocument, FakeSheet } from "./document";
 import { HostError } from "./entry";
-import { type FakeRange, rangeAt } from "./range";
+import { FakeRange, rangeAt } from "./range";
 import { FakeContext, Proxy } from "./strict";
 import { FakeTables } from "./tables";
 
 export class FakeWorksheet extends Proxy<FakeSheet> {
-  protected readonly readers = { name: ({ name }: FakeSheet) => name, id: ({ id }: FakeSheet) => id };
+  protected readonly readers = {
+    name: ({ name }: FakeSheet) => name,
+    id: ({ id }: FakeSheet) => id,
+    visibility: visibilityOf,
+  };
+  get visibility(): unknown {
+    return this.read("visibility");
+  }
   get name(): unknown {
     return this.read("name");
   }
@@ -29,9 +36,23 @@ export class FakeWorksheet extends Proxy<FakeSheet> {
     });
   }
 
-  getRange(address: string): FakeRange {
-    const { row, column } = cellPosition(address);
-    return this.getRangeByIndexes(row, column, 1, 1);
+  /** The whole sheet where no address is given. */
+  getRange(address?: string): FakeRange {
+    if (address === undefined) return this.getRangeByIndexes(0, 0, SHEET_ROWS, SHEET_COLUMNS);
+    const [first = "", last = first] = address.split(":");
+    const { row, column } = cellPosition(first);
+    const end = cellPosition(last);
+    return this.getRangeByIndexes(row, column, end.row - row + 1, end.column - column + 1);
+  }
+
+  getUsedRangeOrNullObject(): FakeRange {
+    return new FakeRange(this.context, () => usedArea(this.host), "orNull");
+  }
+
+  activate(): void {
+    this.do((sheet) => {
+      if (sheet.hidden) throw new HostError("InvalidOperation", "the sheet is hidden");
+    });
   }
 
   delete(): void {
@@ -51,8 +72,51 @@ class FakeProtection extends Proxy<FakeSheet> {
   }
 }
 
-class FakeWorksheets {
-  constructor(private readonly context: FakeContext) {}
+function visibilityOf({ hidden }: FakeSheet): string {
+  return hidden ? "Hidden" : "Visible";
+}
+
+/** The block that takes in every cell that holds something; a format alone counts too, as in Excel. */
+function usedArea(sheet: FakeSheet): FakeArea | undefined {
+  const rows = [...sheet.cells].filter(([, cells]) => cells.size > 0);
+  if (rows.length === 0) return undefined;
+  const columns = rows.flatMap(([, cells]) => [...cells.keys()]);
+  const [row, column] = [Math.min(...rows.map(([at]) => at)), Math.min(...columns)];
+  return {
+    sheet,
+    row,
+    column,
+    rows: Math.max(...rows.map(([at]) => at)) - row + 1,
+    columns: Math.max(...columns) - column + 1,
+  };
+}
+
+class FakeNames extends Proxy<FakeDocument> {
+  protected readonly readers = { "items/name": () => [] };
+  get items(): readonly { readonly name: string }[] {
+    return this.read("items/name") as [];
+  }
+}
+
+class FakeWorksheets extends Proxy<FakeDocument> {
+  protected readonly readers = {
+    "items/name": ({ sheets }: FakeDocument) => [...sheets],
+    "items/visibility": ({ sheets }: FakeDocument) => sheets.map(visibilityOf),
+  };
+
+  constructor(context: FakeContext) {
+    super(context, () => context.document, "known");
+  }
+
+  get items(): readonly FakeWorksheet[] {
+    const sheets = this.read("items/name") as FakeSheet[];
+    return sheets.map((sheet) =>
+      new FakeWorksheet(this.context, () => sheet, "known").remember({
+        name: sheet.name,
+        visibility: visibilityOf(sheet),
+      }),
+    );
+  }
 
   private find(name: string): FakeSheet | undefined {
     return this.context.document.sheets.find((sheet) => sheet.name === name || sheet.id === name);
@@ -77,6 +141,9 @@ export function fakeRun(document: FakeDocument, actor: unknown) {
     const context = new FakeContext(document, actor);
     const workbook = {
       worksheets: new FakeWorksheets(context),
+      get names() {
+        return new FakeNames(context, () => document, "known");
+      },
       get tables() {
         return new FakeTables(context, () => "workbook" as const);
       },

@@ -1,4 +1,3 @@
-import { Workbook } from "@cj-tech-master/excelts";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { cellAddress, cellPosition } from "../../../src/workbook/cell-address";
 import { FileHost } from "../../../src/workbook/file/table-host";
@@ -9,29 +8,8 @@ import { saveEdits } from "../../../src/xlsx/save-edits";
 import { MemoryStore } from "../../fakes/file/memory-store";
 import { startFile } from "../../fakes/file/start-file";
 import { tablePortContract } from "./contract";
-import type { OtherUser, RawCell, StartTable, TestBook } from "./test-book";
-
-/** Reads a cell by another library than the one under test. */
-async function rawCell(bytes: Uint8Array, sheet: string, address: string): Promise<RawCell> {
-  const workbook = new Workbook();
-  await workbook.xlsx.load(bytes);
-  const cell = workbook.getWorksheet(sheet)?.getCell(address);
-  if (cell === undefined) return { value: null, hasFormula: false };
-  const { value, formula, numFmt } = cell as { value: unknown; formula?: string; numFmt?: string };
-  return {
-    value: formula === undefined ? plain(value) : null,
-    hasFormula: formula !== undefined,
-    ...(numFmt === undefined ? {} : { numberFormat: numFmt }),
-  };
-}
-
-/** The library gives days as dates. Serial 25,569 is 1970-01-01. */
-function plain(value: unknown): PlainCell {
-  if (value instanceof Date) return value.getTime() / 86_400_000 + 25_569;
-  if (value === undefined || value === "") return null;
-  if (typeof value === "object" && value !== null && "richText" in value) return JSON.stringify(value);
-  return value as PlainCell;
-}
+import { rawFileCell } from "./raw-file";
+import type { OtherUser, StartTable, TestBook } from "./test-book";
 
 interface Place {
   readonly sheet: string;
@@ -161,10 +139,10 @@ function openBook(tables: readonly StartTable[]): Promise<TestBook> {
     cell: async (table, row, heading) => {
       const place = placeOf(store.bytes!, table);
       const column = place.column + place.headings.indexOf(heading);
-      return rawCell(store.bytes!, place.sheet, cellAddress({ row: place.row + 1 + row, column }));
+      return rawFileCell(store.bytes!, place.sheet, cellAddress({ row: place.row + 1 + row, column }));
     },
     bodyRows: async (table) => placeOf(store.bytes!, table).rows,
-    sheetCell: (sheet, address) => rawCell(store.bytes!, sheet, cellAddress(cellPosition(address))),
+    sheetCell: (sheet, address) => rawFileCell(store.bytes!, sheet, cellAddress(cellPosition(address))),
     steps: store.faults.taken,
     failSteps: store.faults.fail,
     setTurn: (turn) => {

@@ -1,6 +1,5 @@
 import { type ICellData, type IMutationInfo, mergeWorksheetSnapshotWithDefault, type Worksheet } from "@univerjs/core";
 import { InsertSheetMutation, RemoveSheetMutation } from "@univerjs/sheets";
-import { AddSheetTableMutation, DeleteSheetTableMutation, TableColumnDataTypeEnum } from "@univerjs/sheets-table";
 import { sheetId } from "../../../engine/snapshot";
 import { cellAddress, cellPosition, type CellPosition } from "../../cell-address";
 import { ISO_DATE } from "../../number-format";
@@ -8,7 +7,7 @@ import { cellsOccupied, nameTaken, sheetProtected } from "../../table-error";
 import { type BlockCell, type CellBlock, isDay, type NewTable } from "../../table-port";
 import { type Cells, formatCell, formulaCell, hasFormula, put, shownValue, valueCell } from "./cells";
 import { knownTables } from "./known-table";
-import { cellsChange, type Change } from "./mutations";
+import { addTable, cellsChange, type Change } from "./mutations";
 import type { OpenGrid } from "./open-grid";
 
 /** Rows and columns of a new sheet. */
@@ -32,28 +31,22 @@ export function tableMutations(grid: OpenGrid, table: NewTable): readonly Change
       put(cells, at.row + 1 + index, column, withFormat(cell, format));
     }
   });
-  const place = { unitId: grid.workbook.getUnitId(), subUnitId: id, tableId: `table-${name}` };
   const range = {
     startRow: at.row,
     startColumn: at.column,
     endRow: at.row + bodyRows,
     endColumn: at.column + columns.length - 1,
   };
-  const header = columns.map(({ heading }) => heading);
-  const own = columns.map(({ heading, formula }, index) => ({
-    id: `${place.tableId}-${index}`,
-    displayName: heading,
-    dataType: TableColumnDataTypeEnum.String,
-    formula: formula === undefined ? "" : `=${formula}`,
-    meta: {},
-    style: {},
-  }));
   return [
     ...changes,
-    {
-      redo: { id: AddSheetTableMutation.id, params: { ...place, name, range, header, options: { columns: own } } },
-      undo: { id: DeleteSheetTableMutation.id, params: place },
-    },
+    addTable(grid, {
+      id: `table-${name}`,
+      sheetId: id,
+      name,
+      range,
+      headings: columns.map(({ heading }) => heading),
+      formulas: columns.map(({ formula }) => (formula === undefined ? undefined : `=${formula}`)),
+    }),
     cellsChange(grid, id, cells),
   ];
 }

@@ -1,4 +1,4 @@
-import { ICommandService, type IMutationInfo, type Injector, IUndoRedoService } from "@univerjs/core";
+import { ICommandService, type IMutationInfo, type IRange, type Injector, IUndoRedoService } from "@univerjs/core";
 import {
   type ISetRangeValuesMutationParams,
   SetRangeValuesCommand,
@@ -6,7 +6,12 @@ import {
   SetRangeValuesUndoMutationFactory,
   SheetInterceptorService,
 } from "@univerjs/sheets";
-import { SetSheetTableMutation } from "@univerjs/sheets-table";
+import {
+  AddSheetTableMutation,
+  DeleteSheetTableMutation,
+  SetSheetTableMutation,
+  TableColumnDataTypeEnum,
+} from "@univerjs/sheets-table";
 import { hostFailed, hostUncertain } from "../../table-error";
 import type { Cells } from "./cells";
 import type { SheetTable } from "./known-table";
@@ -32,6 +37,38 @@ export function cellsChange({ workbook, injector }: OpenGrid, sheetId: string, c
   return {
     redo,
     undo: { id: SetRangeValuesMutation.id, params: SetRangeValuesUndoMutationFactory(injector, params) },
+  };
+}
+
+/** Lays a table over cells. */
+export function addTable(
+  { workbook }: OpenGrid,
+  table: {
+    readonly id: string;
+    readonly sheetId: string;
+    readonly name: string;
+    readonly range: IRange;
+    readonly headings: readonly string[];
+    /** Formulas, with "=", of the columns that fill themselves. */
+    readonly formulas?: readonly (string | undefined)[];
+  },
+): Change {
+  const { id, sheetId, name, range, headings, formulas } = table;
+  const place = { unitId: workbook.getUnitId(), subUnitId: sheetId, tableId: id };
+  const columns = headings.map((heading, index) => ({
+    id: `${id}-${index}`,
+    displayName: heading,
+    dataType: TableColumnDataTypeEnum.String,
+    formula: formulas?.[index] ?? "",
+    meta: {},
+    style: {},
+  }));
+  return {
+    redo: {
+      id: AddSheetTableMutation.id,
+      params: { ...place, name, range, header: [...headings], options: { columns } },
+    },
+    undo: { id: DeleteSheetTableMutation.id, params: place },
   };
 }
 

@@ -1,0 +1,115 @@
+import { calculateOnLoad } from "../../xlsx/edit/calculate-on-load";
+import { type CellMark, markCells } from "../../xlsx/edit/mark-cells";
+import { WorkbookFileError } from "../../xlsx/file-error";
+import type { WorkbookModel } from "../../xlsx/model";
+import { type Protection, readProtection } from "../../xlsx/protection";
+import { readWorkbook } from "../../xlsx/read";
+import { saveEdits } from "../../xlsx/save-edits";
+import type { Unwatch } from "../port";
+import { hostFailed, hostUncertain, TableError, workbookClosed } from "../table-error";
+import type { WorkbookChange } from "../table-port";
+import { FileBook } from "./file-book";
+import type { Making } from "./make";
+import { FileChanged, FileGone, FileRefused, type FileStore } from "./store";
+
+/** How often a save is tried on what someone else has just put in the file's place. */
+const TRIES = 8;
+
+export interface FileHostOptions {
+  /** Ids of the worksheet functions, by which their stored names are told apart. */
+  readonly ids: readonly string[];
+  /** Computes the formulas of a file anew. Without it Excel does so when it opens the file. */
+  readonly recompute?: (bytes: Uint8Array) => Promise<Uint8Array>;
+}
+
+/** A workbook file. A change replaces it whole, and only if nobody else has replaced it meanwhile. */
+export class OpenFile {
+  private readonly ownVersions = new Set<string>();
+  private writing: Promise<unknown> = Promise.resolve();
+  /** What was read last: reading a large file anew takes seconds. */
+  private known: { readonly version: string; readonly parsed: ParsedFile } | undefined;
+
+  constructor(
+    private readonly store: FileStore,
+    readonly options: FileHostOptions,
+  ) {}
+
+  watchChanges(listener: (change: WorkbookChange) => void): Unwatch {
+    let stopped = false;
+    const unwatch = this.store.watch((version) => {
+      void this.writing.then(() => {
+        if (!stopped) listener({ source: this.ownVersions.has(version) ? "local" : "remote" });
+      });
+    });
+    return () => {
+      stopped = true;
+      unwatch();
+    };
+  }
+
+  /** Reads the file, changes it, and puts it back; begins again where someone else was faster. */
+  async change(makingOf: (book: FileBook) => Making): Promise<void> {
+    for (let left = TRIES; ; left--) {
+      const { book, version } = await this.load();
+      const making = makingOf(book);
+      const changed = await this.changed(book, making);
+      if (await this.put(changed, version)) return;
+      if (left === 1) throw new TableError("changed", "Others keep changing the file: nothing was saved. Try again.");
+    }
+  }
+
+  private async changed(start: FileBook, { bytes, book: own, edit, finish }: Making): Promise<Uint8Array> {
+    try {
+      const book = own ?? (bytes === start.bytes ? start : bookOf(this.parse(bytes)));
+      const marks: readonly CellMark[] = edit(book);
+      const { ids, recompute } = this.options;
+      const marked = markCells(book.bytes, marks);
+      const ready = recompute === undefined ? calculateOnLoad(marked) : marked;
+      const saved = finish(saveEdits(ready, book.model, ids, book.editedSheets));
+      return (await recompute?.(saved)) ?? saved;
+    } catch (error) {
+      throw error instanceof TableError ? error : hostFailed(error);
+    }
+  }
+
+  /** Whether the bytes are in their place; false where someone else's are. */
+  private async put(bytes: Uint8Array, version: string): Promise<boolean> {
+    const replacing = this.store.replace(bytes, version).then((own) => this.ownVersions.add(own));
+    this.writing = replacing.catch(() => undefined);
+    try {
+      await replacing;
+      return true;
+    } catch (error) {
+      if (error instanceof FileChanged) return false;
+      if (error instanceof FileGone) throw workbookClosed(error);
+      throw error instanceof FileRefused ? hostFailed(error) : hostUncertain(error);
+    }
+  }
+
+  async load(): Promise<{ readonly book: FileBook; readonly version: string }> {
+    try {
+      const { bytes, version } = await this.store.read();
+      if (this.known?.version !== version) this.known = { version, parsed: this.parse(bytes) };
+      return { book: bookOf(this.known.parsed), version };
+    } catch (error) {
+      if (error instanceof FileGone) throw workbookClosed(error);
+      if (error instanceof WorkbookFileError)
+        throw new TableError("failed", `The file cannot be read: ${error.message}.`);
+      throw hostFailed(error);
+    }
+  }
+
+  private parse(bytes: Uint8Array): ParsedFile {
+    return { bytes, model: readWorkbook(bytes, this.options.ids), protection: readProtection(bytes) };
+  }
+}
+
+interface ParsedFile {
+  readonly bytes: Uint8Array;
+  readonly model: WorkbookModel;
+  readonly protection: Protection;
+}
+
+function bookOf({ bytes, model, protection }: ParsedFile): FileBook {
+  return new FileBook(bytes, model, protection);
+}
