@@ -1,3 +1,4 @@
+import "./check.css";
 import type { Doubt } from "../../../herd/check/doubt";
 import type { PlainCell } from "../../../workbook/port";
 import { isDay, type TypedValue } from "../../../workbook/table-port";

@@ -1,29 +1,18 @@
 import { counted } from "../../format";
-import { type FoundList, readColumnAs, readListAs } from "./found-lists";
 import { findWords } from "./found-words";
+import { editLists, type ListEdit } from "./list-edits";
 import { mappingOf, openPoints } from "./lists";
 import type { SetUpEvent, SetUpState } from "./state";
 import { begun, isBusy } from "./write-model";
 
 /** What the user says of lists; undefined where the event is about something else. */
 export function nextLists(state: SetUpState, event: SetUpEvent): SetUpState | undefined {
-  const { reading } = state;
-  const book = reading.kind === "read" ? reading.book : undefined;
   switch (event.type) {
     case "list read as":
-      if (book === undefined) return state;
-      return changed(state, event.list, (list) => readListAs(list, event.table, book));
     case "column read as":
-      if (book === undefined) return state;
-      return changed(state, event.list, (list) =>
-        withColumn(list, event.column, (column) => readColumnAs(list, column, event.key, book)),
-      );
     case "unit chosen":
-      return changed(state, event.list, (list) =>
-        withColumn(list, event.column, (column) => ({ ...column, unit: event.unit })),
-      );
     case "landmark chosen":
-      return changed(state, event.list, (list) => ({ ...list, landmark: event.landmark }));
+      return changed(state, event);
     case "keep lists pressed":
       return keep(state, event.id);
     case "make table pressed":
@@ -33,20 +22,12 @@ export function nextLists(state: SetUpState, event: SetUpEvent): SetUpState | un
   }
 }
 
-function withColumn(
-  list: FoundList,
-  place: number,
-  change: (column: FoundList["columns"][number]) => FoundList["columns"][number],
-): FoundList {
-  return { ...list, columns: list.columns.map((column) => (column.column === place ? change(column) : column)) };
-}
-
-function changed(state: SetUpState, id: string, change: (list: FoundList) => FoundList): SetUpState {
-  const { reading, work } = state;
+function changed(state: SetUpState, edit: ListEdit): SetUpState {
+  const { reading, work, touched } = state;
   if (work !== undefined || reading.kind !== "read") return state;
-  const lists = state.lists.map((list) => (list.id === id && !list.own ? change(list) : list));
-  const touched = state.touched.includes(id) ? state.touched : [...state.touched, id];
-  return { ...state, lists, touched, words: findWords(reading.book, lists, reading.words), notice: undefined };
+  const lists = editLists(state.lists, edit, reading.book);
+  const words = findWords(reading.book, lists, reading.words);
+  return { ...state, lists, touched: [...new Set([...touched, edit.list])], words, notice: undefined };
 }
 
 function keep(state: SetUpState, id: string): SetUpState {

@@ -1,7 +1,5 @@
 import type { DaySerial } from "../../../core/shared/days";
 import type { Doubt } from "../../../herd/check/doubt";
-import type { Unit } from "../../../herd/mapping/mapping";
-import type { HerdTableName } from "../../../herd/mapping/targets";
 import type { BrokenFormula, FunctionsAnswer } from "../../../workbook/book-port";
 import type { PlainBook } from "../../../workbook/plain-book";
 import type { TableContent } from "../../../workbook/table-port";
@@ -10,6 +8,7 @@ import type { DoubtGroup } from "./doubts";
 import type { FoundList } from "./found-lists";
 import { type FoundWords, noWords } from "./found-words";
 import { type CopyEvent, type CopyState, noCopy } from "./copy-state";
+import type { ListEdit } from "./list-edits";
 import type { Task, WrittenBefore } from "./task";
 
 /** The parts of the screen, in the order in which a new user goes through them. */
@@ -109,10 +108,7 @@ export type SetUpEvent =
   | { readonly type: "read"; readonly read: BookRead }
   | { readonly type: "read failed"; readonly wanted: number; readonly message: string }
   | { readonly type: "section pressed"; readonly section: SectionId }
-  | { readonly type: "list read as"; readonly list: string; readonly table: HerdTableName | "" }
-  | { readonly type: "column read as"; readonly list: string; readonly column: number; readonly key: string }
-  | { readonly type: "unit chosen"; readonly list: string; readonly column: number; readonly unit: Unit | undefined }
-  | { readonly type: "landmark chosen"; readonly list: string; readonly landmark: string | undefined }
+  | ListEdit
   | { readonly type: "keep lists pressed"; readonly id: string }
   | { readonly type: "make table pressed"; readonly list: string; readonly id: string }
   | { readonly type: "code chosen"; readonly word: string; readonly code: string }

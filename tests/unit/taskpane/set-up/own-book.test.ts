@@ -7,6 +7,9 @@ import { Driver } from "./driver";
 import { memoryBook, portsOn } from "./memory-book";
 import { sampleBook, TODAY } from "./own-book";
 
+/** The sample is large, and the machine may be at other work. */
+jest.setTimeout(60_000);
+
 const own = sampleBook("own-headings.xlsx");
 
 async function opened(): Promise<Driver> {
