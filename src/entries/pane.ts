@@ -1,4 +1,5 @@
 import type { DaySerial } from "../core/shared/days";
+import { mappedTables } from "../herd/mapped-port/mapped-tables";
 import { openPane as draw } from "../taskpane/pane";
 import { today } from "../taskpane/today";
 import { dayOfWorkbook } from "../workbook/office/as-of";
@@ -14,10 +15,11 @@ import { keptName } from "./kept-name";
 export async function openPane(place: Element): Promise<void> {
   const name = keptName(Office.context.document, () => crypto.randomUUID());
   const fixedDay = await readFixedDay();
+  const book = openBook(new OfficeBookHost(functionIds), changesOf(name));
   draw(place, {
     port: new OfficePort(),
-    tables: openTables(new OfficeHost(), savesOf(name)),
-    book: openBook(new OfficeBookHost(functionIds), changesOf(name)),
+    tables: mappedTables(openTables(new OfficeHost(), savesOf(name)), book),
+    book,
     recordDrafts: draftsOf(name),
     today: () => fixedDay ?? today(),
   });

@@ -1,3 +1,4 @@
+import { mappedTables } from "../herd/mapped-port/mapped-tables";
 import { openPane } from "../taskpane/pane";
 import { today } from "../taskpane/today";
 import type { WorkbookPort } from "../workbook/port";
@@ -21,12 +22,14 @@ declare global {
 }
 
 const place = document.getElementById("pane");
-const { workbookPort: port, workbookTables: tables, workbookBook: book, dayOfWorkbook } = window.parent;
-if (place && port && tables) {
+const { workbookPort: port, workbookTables, workbookBook, dayOfWorkbook } = window.parent;
+if (place && port && workbookTables) {
+  const book = workbookBook === undefined ? undefined : openBook(framedBook(workbookBook));
+  const tables = openTables(framedHost(workbookTables));
   openPane(place, {
     port,
-    tables: openTables(framedHost(tables)),
-    ...(book === undefined ? {} : { book: openBook(framedBook(book)) }),
+    tables: book === undefined ? tables : mappedTables(tables, book),
+    ...(book === undefined ? {} : { book }),
     recordDrafts: draftsOf({ name: "trial" }),
     today: () => dayOfWorkbook?.() ?? today(),
   });
