@@ -18,6 +18,18 @@ const screens: readonly Screen[] = [
   screen("due", "Due", ["tables"], async () => {
     return (await import(/* webpackChunkName: "due" */ "./screens/due/screen")).Due;
   }),
+  screen("cells", "Cells", ["tables"], async () => {
+    return (await import(/* webpackChunkName: "cells" */ "./screens/cells/screen")).Cells;
+  }),
+  screen("costs", "Costs", ["tables"], async () => {
+    return (await import(/* webpackChunkName: "costs" */ "./screens/costs/screen")).Costs;
+  }),
+  screen("report", "Report", ["tables"], async () => {
+    return (await import(/* webpackChunkName: "report" */ "./screens/report/screen")).VisitReport;
+  }),
+  screen("herd", "Herd", ["tables"], async () => {
+    return (await import(/* webpackChunkName: "herd" */ "./screens/herd/screen")).Herd;
+  }),
   screen("set-up", "Set up", ["tables", "book"], async () => {
     return (await import(/* webpackChunkName: "set-up" */ "./screens/set-up/screen")).SetUp;
   }),

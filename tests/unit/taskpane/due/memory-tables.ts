@@ -2,9 +2,12 @@ import { MemoryBook, type MemoryTable } from "../../../../src/workbook/memory/bo
 import type { PlainCell } from "../../../../src/workbook/port";
 import type { SheetModel, WorkbookModel } from "../../../../src/xlsx/model";
 
-/** The tables of a workbook that the Due screen reads, in memory. Calculated columns are there, but compute nothing. */
-export function bookOf({ sheets }: WorkbookModel): MemoryBook {
-  const tables = ["Cows", "Findings", "Scores", "Rules", "TrimRules"].map((name) => {
+/** The tables that the Due screen reads. */
+const DUE_TABLES = ["Cows", "Findings", "Scores", "Rules", "TrimRules"] as const;
+
+/** Tables of a workbook in memory. Calculated columns are there, but compute nothing. */
+export function bookOf({ sheets }: WorkbookModel, names: readonly string[] = DUE_TABLES): MemoryBook {
+  const tables = names.map((name) => {
     const sheet = sheets.find((known) => known.tables.some((table) => table.name === name));
     if (sheet === undefined) throw new Error(`the workbook has no table ${name}`);
     return memoryTable(sheet, name);

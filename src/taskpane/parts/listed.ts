@@ -1,0 +1,5 @@
+/** "Horn", "horn and skin", "horn, skin and other". */
+export function listed(names: readonly string[]): string {
+  if (names.length < 2) return names.join("");
+  return `${names.slice(0, -1).join(", ")} and ${names.at(-1)!}`;
+}

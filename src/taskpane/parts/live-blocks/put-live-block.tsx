@@ -1,0 +1,34 @@
+import type { ComputedBlock, InputValues } from "../../../blocks/compute";
+import { ownReferences } from "../../../blocks/references/own";
+import type { FunctionSpec } from "../../../functions/define";
+import type { WorkbookWith } from "../../pane-workbook";
+import { today as dayOfComputer } from "../../today";
+import { PutInSheet } from "../put-in-sheet/put-in-sheet";
+import { specOf } from "./use-live-blocks";
+
+interface PutLiveBlockProps {
+  readonly computed: ComputedBlock;
+  /** What was put into its inputs. */
+  readonly given: InputValues;
+  readonly workbook: WorkbookWith<"tables">;
+  /** Why it cannot be put now. */
+  readonly unready?: string | undefined;
+}
+
+/** Puts a block into the sheet as the screen shows it. A host that cannot look for room has no button. */
+export function PutLiveBlock({ computed, given, workbook, unready }: PutLiveBlockProps) {
+  const { book } = workbook;
+  if (book === undefined) return null;
+  const { block, parts } = computed;
+  const texts = new Map<string, FunctionSpec>();
+  const references = async () => {
+    const { wholeRegistry } = await import(/* webpackChunkName: "texts" */ "../../../functions/whole-registry");
+    for (const spec of wholeRegistry) texts.set(spec.id, spec);
+    // A workbook with a day of its own holds it in a cell; without one, formulas count from the computer's day.
+    return ownReferences(await workbook.tables.listTables(), workbook.today() !== dayOfComputer());
+  };
+  const wanted = { block, given, computed: parts, references, specOf: (id: string) => texts.get(id) ?? specOf(id) };
+  return (
+    <PutInSheet wanted={wanted} workbook={{ ...workbook, book }} {...(unready === undefined ? {} : { unready })} />
+  );
+}

@@ -1,0 +1,31 @@
+import type { LiveEvent } from "../../parts/live-blocks/state";
+import { ChosenField, TypedField } from "../../parts/typed-field";
+import type { Choices } from "./choices";
+
+const PERIOD_NAMES = [
+  ["last 12 months", "Last 12 months"],
+  ["this year", "This year to date"],
+  ["own dates", "Own dates"],
+] as const satisfies readonly (readonly [Choices["period"], string])[];
+
+interface ChoicesViewProps {
+  readonly choices: Choices;
+  dispatch(event: LiveEvent): void;
+}
+
+/** Time and cows, chosen once for the whole screen. */
+export function ChoicesView({ choices, dispatch }: ChoicesViewProps) {
+  const set = (field: keyof Choices) => (text: string) => dispatch({ type: "typed", field, text });
+  return (
+    <fieldset class="herd-choices">
+      <legend class="readers-only">Time and cows</legend>
+      <ChosenField label="Time" value={choices.period} options={PERIOD_NAMES} onValue={set("period")} />
+      {choices.period === "own dates" && (
+        <>
+          <TypedField label="First day" type="date" value={choices.from} onText={set("from")} />
+          <TypedField label="Last day" type="date" value={choices.to} onText={set("to")} />
+        </>
+      )}
+    </fieldset>
+  );
+}

@@ -1,0 +1,150 @@
+import type { Block } from "../../../blocks/block";
+import type { ComputedBlock } from "../../../blocks/compute";
+import type { WorkbookWith } from "../../pane-workbook";
+import { Note } from "../../parts/blocks";
+import { PutLiveBlock } from "../../parts/live-blocks/put-live-block";
+import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
+import { ChosenField } from "../../parts/typed-field";
+import { answerOf, coverageWarning, lesionTableIn } from "./answer";
+import { choicesOf, daysOf, daysText } from "./choices";
+import { ChoicesView } from "./choices-view";
+import { givenTo } from "./given";
+import { LESION_CHOICES, USUAL_LESION } from "./lesion-choices";
+import { NewAndRepeatPicture } from "./part-views/new-and-repeat";
+import { SlowProgress } from "./progress";
+import { BlockSection } from "./section";
+
+interface HerdViewProps {
+  readonly state: LiveState;
+  readonly blocks: readonly Block[];
+  readonly workbook: WorkbookWith<"tables">;
+  dispatch(event: LiveEvent): void;
+}
+
+/** The claws of the herd over a time: the answer first, then what stands behind it. */
+export function HerdView(props: HerdViewProps) {
+  return (
+    <div class="herd" aria-busy={props.state.working || props.state.reading.kind === "reading"}>
+      <h1>The herd's claws</h1>
+      <Content {...props} />
+    </div>
+  );
+}
+
+function Content(props: HerdViewProps) {
+  const { state, dispatch } = props;
+  const { reading } = state;
+  if (reading.kind === "failed") {
+    return (
+      <Note kind="error" title="The workbook could not be read">
+        <p>{reading.message}</p>
+        <button type="button" onClick={() => dispatch({ type: "workbook changed" })}>
+          Read it again
+        </button>
+      </Note>
+    );
+  }
+  if (reading.kind === "reading") return <SlowProgress text="Reading the workbook …" />;
+  const { tables } = reading.herd;
+  return tables.has("Findings") || tables.has("Scores") ? <Figures {...props} /> : <NoTables />;
+}
+
+function NoTables() {
+  return (
+    <Note kind="remark" title="There is nothing to look at yet">
+      <p>
+        The workbook has no list of findings and no list of mobility scores that Evenfoot knows. Open Set up: there you
+        tell it which of your lists is which, or make new ones. What you enter under Record shows here.
+      </p>
+    </Note>
+  );
+}
+
+function Figures(props: HerdViewProps) {
+  const { state, blocks, workbook, dispatch } = props;
+  const asOf = workbook.today();
+  const choices = choicesOf(state.typed, asOf);
+  const days = daysOf(choices, asOf);
+  return (
+    <>
+      <ChoicesView choices={choices} dispatch={dispatch} />
+      {typeof days === "string" ? (
+        <Note kind="error" title="These days cannot be looked at">
+          <p>{days}</p>
+        </Note>
+      ) : (
+        <>
+          <p class="quiet">{daysText(days)}, both days included.</p>
+          <Answer computed={state.computed} />
+          {state.working && <SlowProgress text="Computing …" />}
+          {blocks.map(({ id }) => {
+            const computed = state.computed.get(id);
+            return computed === undefined ? null : <HerdSection key={id} {...props} computed={computed} />;
+          })}
+        </>
+      )}
+    </>
+  );
+}
+
+/** The answer before all figures, and what would make it doubtful. */
+function Answer({ computed }: { readonly computed: LiveState["computed"] }) {
+  const answer = answerOf(computed);
+  const warning = coverageWarning(computed.get("coverage"));
+  return (
+    <>
+      <div role="status" class="herd-answer">
+        {answer !== undefined && (
+          <>
+            <p class="herd-first">{answer.first}</p>
+            {answer.rest !== "" && <p>{answer.rest}</p>}
+          </>
+        )}
+      </div>
+      {warning !== undefined && (
+        <Note kind="caution" title="Too few cows examined">
+          <p>{warning}</p>
+        </Note>
+      )}
+    </>
+  );
+}
+
+/** The section that is open when the screen is. */
+const OPENED = "lesion-rates";
+
+function HerdSection({ computed, ...props }: HerdViewProps & { readonly computed: ComputedBlock }) {
+  const { state, workbook } = props;
+  const { block } = computed;
+  const given = givenTo(block, state.typed, workbook.today());
+  return (
+    <BlockSection
+      computed={computed}
+      opened={block.id === OPENED}
+      left={block.id === "lesions-by-lactation" && lesionOf(state) === USUAL_LESION ? ["chosen"] : []}
+      before={<Before {...props} id={block.id} />}
+      after={given !== undefined && <PutLiveBlock computed={computed} given={given} workbook={workbook} />}
+    />
+  );
+}
+
+/** What a section shows beside its block. */
+function Before({ id, state, dispatch }: HerdViewProps & { readonly id: string }) {
+  if (id === "new-and-repeat") {
+    const table = lesionTableIn(state.computed);
+    return typeof table === "object" ? <NewAndRepeatPicture table={table} /> : null;
+  }
+  if (id !== "lesions-by-lactation") return null;
+  return (
+    <ChosenField
+      label="Lesion beside digital dermatitis"
+      value={lesionOf(state)}
+      options={LESION_CHOICES}
+      onValue={(text) => dispatch({ type: "typed", field: "lesion", text })}
+    />
+  );
+}
+
+function lesionOf({ typed }: LiveState): string {
+  return typed["lesion"] ?? USUAL_LESION;
+}
