@@ -1,7 +1,7 @@
 import { disorderOf } from "../core/claws/disorder-key";
 import { dueList } from "../core/claws/due-list";
 import { SOUND, UNKNOWN } from "../core/claws/findings";
-import { mobilityScales } from "../core/claws/mobility";
+import { type MobilityScale, mobilityScales } from "../core/claws/mobility";
 import { markNewCases, USUAL_GAP_DAYS } from "../core/claws/new-cases";
 import { type RecheckRule, ruleFor } from "../core/claws/recheck-rules";
 import { repeatCows } from "../core/claws/repeat-cows";
@@ -62,7 +62,7 @@ export function cowFacts(
     scoreOnDay: scores.find(({ date }) => date === day),
     open: openJobs(past, day, rules),
     cases: newCases(past, day),
-    scored: scoresOfYear(scores, day),
+    scored: scoresOfYear(scores, herd.scale, day),
   };
 }
 
@@ -125,10 +125,10 @@ function newCases(past: readonly FindingRecord[], day: DaySerial): CowFacts["cas
   return { count: she?.newCases ?? 0, worstFoot: she?.worstFoot ?? "" };
 }
 
-function scoresOfYear(scores: readonly ScoreRecord[], day: DaySerial): CowFacts["scored"] {
+function scoresOfYear(scores: readonly ScoreRecord[], scale: MobilityScale, day: DaySerial): CowFacts["scored"] {
   const year = scores.filter(
     ({ date, score }) => date !== null && score !== null && date <= day && date > day - DAYS_A_YEAR,
   );
-  const { lameFrom } = mobilityScales["0-3"];
+  const { lameFrom } = mobilityScales[scale];
   return { lame: year.filter(({ score }) => score! >= lameFrom).length, all: year.length };
 }

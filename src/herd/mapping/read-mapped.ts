@@ -4,6 +4,7 @@ import type { ColumnDefinition, TableDefinition } from "../../workbook/table-def
 import type { TableContent } from "../../workbook/table-port";
 import type { LesionWords } from "../codes/words";
 import { foldHeading } from "../read-rows";
+import { scoresTableOn } from "../scores-table";
 import { cellAt } from "../../workbook/plain-book";
 import { converter } from "./convert";
 import type { MappedColumn } from "./mapping";
@@ -84,10 +85,5 @@ function headingOf(columns: readonly ColumnDefinition[], key: string): string {
 /** Scores 1-5 stay scores 1-5: the two scales are never converted into each other. */
 function scaledDefinition(definition: TableDefinition, columns: readonly MappedColumn[]): TableDefinition {
   if (!columns.some(({ key, unit }) => key === "score" && unit === "1-5")) return definition;
-  return {
-    ...definition,
-    columns: definition.columns.map((column) =>
-      column.key === "score" ? { ...column, holds: "number", limits: [1, 5] } : column,
-    ),
-  };
+  return scoresTableOn("1-5");
 }

@@ -1,3 +1,5 @@
+import type { MobilityScale } from "../../../core/claws/mobility";
+import { scaleOf } from "../../../herd/mapped-port/scale-of";
 import { cowsTable, findingsTable, scoresTable } from "../../../workbook/tables";
 import type { TableContent, TablePort } from "../../../workbook/table-port";
 
@@ -8,9 +10,13 @@ export interface DueBook {
   readonly scores: TableContent | undefined;
   readonly rules: TableContent | undefined;
   readonly trimRules: TableContent | undefined;
+  /** The scale on which the workbook scores mobility. */
+  readonly scale: MobilityScale;
 }
 
-const NAMES: Readonly<Record<keyof DueBook, string>> = {
+type TableKey = Exclude<keyof DueBook, "scale">;
+
+const NAMES: Readonly<Record<TableKey, string>> = {
   cows: cowsTable.name,
   findings: findingsTable.name,
   scores: scoresTable.name,
@@ -21,14 +27,15 @@ const NAMES: Readonly<Record<keyof DueBook, string>> = {
 /** Reads the tables from the workbook. */
 export async function readBook(port: TablePort): Promise<DueBook> {
   const present = new Set((await port.listTables()).map(({ name }) => name));
-  const read = async (key: keyof DueBook): Promise<TableContent | undefined> =>
+  const read = async (key: TableKey): Promise<TableContent | undefined> =>
     present.has(NAMES[key]) ? port.readTable(NAMES[key]) : undefined;
-  const [cows, findings, scores, rules, trimRules] = await Promise.all([
+  const [cows, findings, scores, rules, trimRules, scale] = await Promise.all([
     read("cows"),
     read("findings"),
     read("scores"),
     read("rules"),
     read("trimRules"),
+    scaleOf(port),
   ]);
-  return { cows, findings, scores, rules, trimRules };
+  return { cows, findings, scores, rules, trimRules, scale };
 }

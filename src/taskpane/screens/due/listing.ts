@@ -42,7 +42,7 @@ export function listingOf(book: DueBook, day: DaySerial, daysAhead: number): Lis
     remarks.push(...findings.problems, ...unplaced(due));
   }
   const trims = trimLines(cows, findings?.lastLifted ?? new Map(), book.trimRules, day, until);
-  const scoring = scoringLines(book.scores, findings, cows, day, until);
+  const scoring = scoringLines(book.scores, book.scale, findings, cows, day, until);
   remarks.push(...trims.remarks);
   // The sort keeps lines of one day in the order in which they were found.
   const all = [...lines, ...trims.lines, ...scoring].sort((a, b) => a.due - b.due);

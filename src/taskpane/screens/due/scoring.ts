@@ -1,27 +1,28 @@
-import { mobilityScales } from "../../../core/claws/mobility";
+import { type MobilityScale, mobilityScales } from "../../../core/claws/mobility";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { cowKey } from "../../../herd/cow-rows";
 import { readHerdTable } from "../../../herd/read-rows";
+import { scoresTableOn } from "../../../herd/scores-table";
 import type { TableContent } from "../../../workbook/table-port";
-import { scoresTable } from "../../../workbook/tables";
 import type { Cows } from "./cows";
 import type { ReadFindings } from "./findings";
 import type { DueLine } from "./line";
 
 /** Scored every second week in the trials that treated early: Leach et al. 2012, Thomas et al. 2015. */
 const SCORE_EVERY_DAYS = 14;
-const { lameFrom, severeFrom } = mobilityScales["0-3"];
 
 /** Cows that were lame at the last scoring and are not treated yet, and the next scoring itself. */
 export function scoringLines(
   scores: TableContent | undefined,
+  scale: MobilityScale,
   findings: ReadFindings | undefined,
   cows: Cows,
   day: DaySerial,
   until: DaySerial,
 ): readonly DueLine[] {
   if (scores === undefined) return [];
-  const { rows } = readHerdTable(scoresTable, scores);
+  const { lameFrom, severeFrom } = mobilityScales[scale];
+  const { rows } = readHerdTable(scoresTableOn(scale), scores);
   const last = rows.reduce((latest, { date }) => (date !== null && date <= day && date > latest ? date : latest), 0);
   if (last === 0) return [];
   const treated = treatedSince(findings, last);

@@ -2,7 +2,7 @@ import { disorderOf } from "../../../core/claws/disorder-key";
 import { otherClaw, referenceClaw } from "../../../core/claws/reference-claw";
 import { toeAdvice, toeAdviceText, toeMinimumMm } from "../../../core/claws/toe-length";
 import { trimPlan, type TrimPlanStep } from "../../../core/claws/trim-plan";
-import { isLame } from "./care";
+import { isLame } from "./mobility";
 import { checkToes } from "./check-finding";
 import type { CowAtHand } from "./check-visit";
 import { FOOT_NAMES, limbOf } from "./feet";
@@ -40,7 +40,7 @@ export function adviceOf(state: RecordState, at: CowAtHand | undefined): TrimAdv
     limb,
     toeMm: { inner: 0, outer: 0, [reference]: length, [otherClaw(reference)]: otherMm ?? length },
     minimumMm,
-    lame: isLame(entry) === true,
+    lame: isLame(state) === true,
     lesion: disorder,
   });
   return {
@@ -48,7 +48,7 @@ export function adviceOf(state: RecordState, at: CowAtHand | undefined): TrimAdv
     reason: `${FOOT_NAMES[foot]}: the ${reference} claw sets the length; not under ${minimumMm} mm from the ${visit.landmark}${lactation === undefined ? ", as for a grown cow" : ""}`,
     steps: plan.filter(({ step }) => {
       if (step === "2 match" || step === "3 model") return otherMm !== undefined;
-      return step === "1 length" || disorder !== undefined || isLame(entry) !== undefined;
+      return step === "1 length" || disorder !== undefined || isLame(state) !== undefined;
     }),
   };
 }

@@ -1,13 +1,13 @@
 import { type AftercareJob, aftercareJobs } from "../../../core/claws/aftercare";
 import { disorderOf } from "../../../core/claws/disorder-key";
 import { stageMeaning } from "../../../core/claws/dermatitis-stage";
-import { mobilityScales } from "../../../core/claws/mobility";
 import { type RecheckRule, ruleFor } from "../../../core/claws/recheck-rules";
 import { otherClaw } from "../../../core/claws/reference-claw";
 import { standardCare } from "../../../core/claws/standard-care";
 import { isForTheVeterinarian } from "../../../core/claws/trim-plan";
 import type { Care } from "./fields";
-import type { Entry, FindingEntry } from "./state";
+import { isLame } from "./mobility";
+import type { FindingEntry, RecordState } from "./state";
 import { typedNumber } from "./typed-text";
 
 const nothingDone: Care = {
@@ -27,12 +27,6 @@ const nothingDone: Care = {
   milkHours: "",
   meatDays: "",
 };
-
-/** Whether the score typed calls her lame; undefined where none was given. */
-export function isLame({ score }: Entry): boolean | undefined {
-  const value = typedNumber(score);
-  return value === undefined || Number.isNaN(value) ? undefined : value >= mobilityScales["0-3"].lameFrom;
-}
 
 /**
  * The treatment that the rules fill in. A block and pain relief are for a cow that is lame or was not scored; the block
@@ -64,8 +58,8 @@ export function filledCare(finding: FindingEntry, lame: boolean | undefined, rul
 }
 
 /** What is done: the rules, and what the user chose otherwise. */
-export function careOf(entry: Entry, finding: FindingEntry, rules: readonly RecheckRule[]): Care {
-  return { ...filledCare(finding, isLame(entry), rules), ...finding.care };
+export function careOf(state: Pick<RecordState, "entry" | "herd" | "rules">, finding: FindingEntry): Care {
+  return { ...filledCare(finding, isLame(state), state.rules.rules), ...finding.care };
 }
 
 function lengthsOf(rule: RecheckRule | undefined) {

@@ -19,7 +19,7 @@ export function checkFinding(state: RecordState, at: CowAtHand | undefined, plac
     ...checkLesion(finding, disorder),
     ...checkStage(finding, disorder),
     ...checkSeverity(finding),
-    ...checkCare(careOf(state.entry, finding, state.rules.rules), finding),
+    ...checkCare(careOf(state, finding), finding),
   ];
   const repeated = repeatedToday(state, at, place);
   if (repeated !== undefined) {

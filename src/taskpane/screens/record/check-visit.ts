@@ -1,9 +1,10 @@
 import { disorderOf } from "../../../core/claws/disorder-key";
-import { isOnScale } from "../../../core/claws/mobility";
+import { isOnScale, type MobilityScale } from "../../../core/claws/mobility";
 import { isoDate } from "../../../core/shared/days";
 import { type CowFacts, cowFacts, lesionOf } from "../../../herd/cow-facts";
 import { counted } from "../../format";
 import type { Cow } from "../../../herd/cow-list";
+import { scaleOf } from "./mobility";
 import { ask, type Problem, stop, tell } from "./problems";
 import { isBlankFinding, type RecordState } from "./state";
 import { typedDay, typedNumber } from "./typed-text";
@@ -22,6 +23,11 @@ export function cowAtHand({ herd, entry, visit, today, rules }: RecordState): Co
   const cow = herd.cows.get(entry.cow);
   return { cow, facts: cowFacts(herd, cow, entry.cow, typedDay(visit.date) ?? today, rules.rules) };
 }
+
+const STEPS: Readonly<Record<MobilityScale, string>> = {
+  "0-3": "0, 1, 2 or 3",
+  "1-5": "1 to 5, in whole or half points",
+};
 
 /** What is wrong with the date, the cow and her score. */
 export function checkVisit(state: RecordState, at: CowAtHand | undefined): readonly Problem[] {
@@ -73,11 +79,13 @@ function sameDayText({ sameDay }: CowFacts): string {
     .join(", ");
 }
 
-function checkScore({ entry }: RecordState, at: CowAtHand | undefined): Problem[] {
+function checkScore(state: RecordState, at: CowAtHand | undefined): Problem[] {
+  const { entry } = state;
   const score = typedNumber(entry.score);
   if (score === undefined) return [];
-  if (Number.isNaN(score) || !isOnScale(score, "0-3"))
-    return [stop("score", `Score must be 0, 1, 2 or 3; got ${entry.score}.`)];
+  const scale = scaleOf(state);
+  if (Number.isNaN(score) || !isOnScale(score, scale))
+    return [stop("score", `Score must be ${STEPS[scale]}; got ${entry.score}.`)];
   const before = at?.facts.scoreOnDay;
   if (before === undefined || before.score === null || before.score === score) return [];
   return [tell("score", `She has score ${before.score} on this day; ${score} takes its place.`)];

@@ -44,7 +44,7 @@ export function contentOf(state: RecordState): RecordContent {
   const at = cowAtHand(state);
   const finding = currentFinding(entry);
   const date = typedDay(state.visit.date) ?? state.today;
-  const care = careOf(entry, finding, rules.rules);
+  const care = careOf(state, finding);
   const problems = checkEntry(state, at);
   return {
     at,
@@ -64,7 +64,7 @@ export function contentOf(state: RecordState): RecordContent {
         : [
             {
               place,
-              text: entryLine(typed, treatmentText(careOf(entry, typed, rules.rules))),
+              text: entryLine(typed, treatmentText(careOf(state, typed))),
               faulty: problems.some((problem) => problem.finding === place && problem.kind !== "tell"),
             },
           ],

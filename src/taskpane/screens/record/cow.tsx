@@ -1,5 +1,7 @@
+import type { MobilityScale } from "../../../core/claws/mobility";
 import { Note, Section, TextList } from "../../parts/blocks";
 import { Choices, fieldId, TextField } from "./controls";
+import { scaleOf } from "./mobility";
 import type { Notice } from "./notices";
 import { bound, type PartProps } from "./parts";
 import { cowToTake, suggestedCows } from "./suggestions";
@@ -96,21 +98,44 @@ export function Notices({ notices }: { readonly notices: readonly Notice[] }) {
   );
 }
 
-/** The words of the scale 0-3, Reader et al. 2011. */
-const SCORES = [
-  { value: "0", label: "0", about: "good" },
-  { value: "1", label: "1", about: "imperfect" },
-  { value: "2", label: "2", about: "lame" },
-  { value: "3", label: "3", about: "severe" },
-];
+/** A score and its word. */
+type Step = readonly [score: string, word: string];
+
+/** The words of the scales: 0-3 Reader et al. 2011; 1-5 Sprecher et al. 1997, half points Flower & Weary 2006. */
+const SCORES: Readonly<Record<MobilityScale, { readonly columns: 3 | 4; readonly steps: readonly Step[] }>> = {
+  "0-3": {
+    columns: 4,
+    steps: [
+      ["0", "good"],
+      ["1", "imperfect"],
+      ["2", "lame"],
+      ["3", "severe"],
+    ],
+  },
+  "1-5": {
+    columns: 3,
+    steps: [
+      ["1", "normal"],
+      ["1.5", "1 to 2"],
+      ["2", "mildly lame"],
+      ["2.5", "2 to 3"],
+      ["3", "moderate"],
+      ["3.5", "3 to 4"],
+      ["4", "lame"],
+      ["4.5", "4 to 5"],
+      ["5", "severe"],
+    ],
+  },
+};
 
 export function ScorePart(props: PartProps) {
+  const { columns, steps } = SCORES[scaleOf(props.state)];
   return (
     <Choices
       {...bound(props, "score", "Mobility score before trimming")}
       value={props.state.entry.score}
-      columns={4}
-      choices={SCORES}
+      columns={columns}
+      choices={steps.map(([value, about]) => ({ value, label: value, about }))}
     />
   );
 }

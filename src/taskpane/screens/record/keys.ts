@@ -1,14 +1,18 @@
 import { disorderOf } from "../../../core/claws/disorder-key";
+import type { MobilityScale } from "../../../core/claws/mobility";
 import { STAGES } from "../../../workbook/tables";
 import { withLesion, withValue } from "./edits";
 import { fieldAfter, goTo } from "./field-order";
 import type { ClawChoice, Field, Foot } from "./fields";
+import { scaleOf } from "./mobility";
 import { currentFinding, type RecordState } from "./state";
 import { cowToTake, disorderToTake, MOST_COWS, offeredDisorders, suggestedCows } from "./suggestions";
 
 /** Letters of a foot: left or right, then front or hind. */
 const SIDES = new Set(["l", "r"]);
 const ENDS: Readonly<Record<string, "F" | "H">> = { f: "F", h: "H" };
+/** Half points are chosen with the arrow keys or by touch. */
+const SCORE_KEYS: Readonly<Record<MobilityScale, RegExp>> = { "0-3": /^[0-3]$/, "1-5": /^[1-5]$/ };
 const CLAW_KEYS: Readonly<Record<string, ClawChoice>> = { i: "inner", o: "outer", b: "between" };
 
 /** The state after a key on a field; undefined where the key means nothing there. Letters come in lower case. */
@@ -23,7 +27,7 @@ export function afterKey(state: RecordState, field: Field, key: string): RecordS
     case "claw":
       return chosen(state, "claw", CLAW_KEYS[key], key);
     case "score":
-      return chosen(state, "score", /^[0-3]$/.test(key) ? key : undefined, key);
+      return chosen(state, "score", SCORE_KEYS[scaleOf(state)].test(key) ? key : undefined, key);
     case "severity":
       return chosen(state, "severity", /^[1-3]$/.test(key) ? key : undefined, key);
     case "stage":

@@ -2,6 +2,7 @@ import { disorderOf } from "../../../core/claws/disorder-key";
 import { isForTheVeterinarian } from "../../../core/claws/trim-plan";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { careOf, namesDrug } from "./care";
+import { mobilityOf } from "./mobility";
 import type { CowAtHand } from "./check-visit";
 import { isBlankFinding, type RecordState } from "./state";
 import { typedDay } from "./typed-text";
@@ -58,10 +59,10 @@ export function findingNotices(state: RecordState, at: CowAtHand): readonly Noti
       .filter(isForTheVeterinarian)
       .map((code) => `${disorderOf(code)!.name}: no knife and no block before that.`),
     ...(findings.some(({ severity }) => severity === "3") ? ["A severe lesion."] : []),
-    ...(entry.score === "3" ? ["She is severely lame. She must not be transported."] : []),
+    ...(mobilityOf(state) === "severe" ? ["She is severely lame. She must not be transported."] : []),
   ];
   if (call.length > 0) notices.push({ kind: "caution", title: "Call the veterinarian today", texts: call });
-  const cares = findings.map((finding) => careOf(entry, finding, state.rules.rules));
+  const cares = findings.map((finding) => careOf(state, finding));
   const care = [
     ...(cares.some(({ block, trim }) => block !== "" || trim)
       ? ["Stop when the sole yields or shows pink. Never cut into live tissue."]

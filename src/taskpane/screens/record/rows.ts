@@ -58,20 +58,25 @@ function cowCell(state: RecordState, at: CowAtHand): PlainCell {
   return /^[1-9]\d{0,14}$/.test(text) ? Number(text) : text;
 }
 
-/** What every row of the cow begins with. */
+/** What every row of the cow begins with. What follows from Cows is written only where the table keeps it. */
 function rowHead(state: RecordState, at: CowAtHand, date: DaySerial): Values {
-  const { lactation, daysInMilk } = at.facts;
-  return { date: { day: date }, cow: cowCell(state, at), lactation, daysInMilk };
+  const { content } = state.herd!.findings;
+  return {
+    date: { day: date },
+    cow: cowCell(state, at),
+    ...(hasColumn(content, foldHeading("Lactation")) ? { lactation: at.facts.lactation } : {}),
+    ...(hasColumn(content, foldHeading("Days in milk")) ? { daysInMilk: at.facts.daysInMilk } : {}),
+  };
 }
 
 function findingRows(state: RecordState, at: CowAtHand, date: DaySerial): readonly Values[] {
-  const { entry, visit, rules } = state;
+  const { entry, visit } = state;
   const found = entry.findings.filter((finding) => !isBlankFinding(finding));
   const kept = keptToes(state, found);
   const toes = measuredFeet(entry).flatMap((foot) => toeNotes(state, foot, kept));
   const ofVisit = [...toes, visitNote(state.herd!.findings.content, visit)];
   return found.map((finding, index) => {
-    const care = careOf(entry, finding, rules.rules);
+    const care = careOf(state, finding);
     return {
       ...rowHead(state, at, date),
       ...placeOf(finding),

@@ -1,9 +1,9 @@
-import { isLame } from "./care";
 import { checkEntry, hindrance } from "./check";
 import { cowAtHand } from "./check-visit";
 import type { RecordEvent } from "./events";
 import { fieldAfter, goTo } from "./field-order";
 import type { Field } from "./fields";
+import { isLame } from "./mobility";
 import { ask, type Problem, stop } from "./problems";
 import { plannedSave, type SaveKind } from "./rows";
 import { blankEntry, blankFinding, isBlankFinding, type RecordState } from "./state";
@@ -45,7 +45,7 @@ export function nothingFound(state: RecordState): RecordState {
   if (rows > 0)
     return refused(state, stop("foot", "She is entered on this day already; her score alone can be saved."));
   const question = `${LAME_AND_SOUND}:${entry.cow}:${entry.score}`;
-  if (isLame(entry) === true && !entry.agreed.includes(question))
+  if (isLame(state) === true && !entry.agreed.includes(question))
     return refused(
       state,
       ask(

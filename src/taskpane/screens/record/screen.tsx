@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
 import { readHerd, RULES_TABLE } from "../../../herd/herd";
 import { TableError } from "../../../workbook/table-error";
+import { mappingTable } from "../../../workbook/mapping-table";
 import { cowsTable, findingsTable, scoresTable } from "../../../workbook/tables";
 import type { WorkbookWith } from "../../pane-workbook";
 import { rulesInForce } from "../../rules";
@@ -10,7 +11,13 @@ import { RecordScreen } from "./view";
 
 /** Typing in the workbook reports change after change: it is read anew once it has paused. */
 const PAUSE_MS = 300;
-const READ_TABLES: ReadonlySet<string> = new Set([cowsTable.name, findingsTable.name, scoresTable.name, RULES_TABLE]);
+const READ_TABLES: ReadonlySet<string> = new Set([
+  cowsTable.name,
+  findingsTable.name,
+  scoresTable.name,
+  RULES_TABLE,
+  mappingTable.name,
+]);
 
 const newId = (): string => crypto.randomUUID();
 

@@ -3,7 +3,7 @@ import { summary } from "../../../../src/taskpane/screens/due/model";
 import { rowsByPlace } from "../../../../src/taskpane/screens/due/print-rows";
 import { writtenList } from "../../../../src/taskpane/screens/due/written-list";
 import { Driver } from "./driver";
-import { FINDINGS, insertRow, smallBook, TODAY, typeInto, userOf } from "./small-book";
+import { FINDINGS, insertRow, smallBook, table, TODAY, typeInto, userOf } from "./small-book";
 
 async function opened(book = smallBook()) {
   const driver = new Driver(userOf(book), TODAY);
@@ -47,6 +47,21 @@ describe("the list", () => {
     const lame = driver.lines.filter(({ work }) => work === "lame");
     expect(lame.map(shown)).toEqual([["104", "severely lame: treat today", -9]]);
     expect(lame[0]!.remarks).toContain("if she bears no weight, call the veterinarian today");
+  });
+
+  test("has them by the scale that the workbook says: on 1 to 5 a cow is lame from 3, severely from 4", async () => {
+    const book = smallBook();
+    const mapping = table("Mapping", ["Table", "Value", "Sheet", "Source", "Heading", "Unit"], [
+      ["Scores", "Score", "Scores", "Scores", "Score", "1-5"],
+    ]); // prettier-ignore
+    book.replace({ ...book.state, tables: [...book.state.tables, mapping] }, "other", ["Mapping"]);
+    typeInto(book, "Scores", 4, "Score", 3.5);
+    const { driver } = await opened(book);
+    const lame = driver.lines.filter(({ work }) => work === "lame");
+    expect(lame.map(({ cow, what }) => [cow, what])).toEqual([["104", "lame: lift and treat"], ["106", "lame: lift and treat"]]); // prettier-ignore
+    typeInto(book, "Scores", 2, "Score", 4);
+    await driver.settle();
+    expect(driver.lines.find(({ work }) => work === "lame")!.what).toBe("severely lame: treat today");
   });
 
   test("has the next scoring two weeks after the last", async () => {

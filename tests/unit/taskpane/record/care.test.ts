@@ -1,6 +1,6 @@
 import { aftercareOf, careOf, filledCare, treatmentText } from "../../../../src/taskpane/screens/record/care";
 import type { Care } from "../../../../src/taskpane/screens/record/fields";
-import { blankEntry, blankFinding, type FindingEntry } from "../../../../src/taskpane/screens/record/state";
+import { blankEntry, blankFinding, type Entry, type FindingEntry } from "../../../../src/taskpane/screens/record/state";
 import { clearDays, withdrawalNote } from "../../../../src/taskpane/screens/record/withdrawal";
 import type { RecheckRule } from "../../../../src/core/claws/recheck-rules";
 import { day, isoDate } from "../../../../src/core/shared/days";
@@ -16,6 +16,8 @@ const finding = (values: Partial<FindingEntry>): FindingEntry => ({
   claw: "outer",
   ...values,
 });
+/** The entry beside the rules, before the workbook is read. */
+const state = (entry: Entry) => ({ entry, herd: undefined, rules: { rules: RULES } });
 const filled = (values: Partial<FindingEntry>, lame?: boolean) =>
   treatmentText(filledCare(finding(values), lame, RULES));
 
@@ -37,13 +39,13 @@ test.each([
 test("what the user chose stays when the rules fill in anew", () => {
   const chosen = finding({ lesion: "SU", care: { painRelief: false, blockOffDays: "21" } });
   const entry = { ...blankEntry("a"), score: "2", findings: [chosen] };
-  expect(treatmentText(careOf(entry, chosen, RULES))).toBe("trim, block on inner claw 21 d");
-  expect(treatmentText(careOf(entry, { ...chosen, claw: "inner" }, RULES))).toBe("trim, block on outer claw 21 d");
+  expect(treatmentText(careOf(state(entry), chosen))).toBe("trim, block on inner claw 21 d");
+  expect(treatmentText(careOf(state(entry), { ...chosen, claw: "inner" }))).toBe("trim, block on outer claw 21 d");
 });
 
 test("the dates before saving follow the lengths typed", () => {
   const chosen = finding({ lesion: "SU", care: { blockOffDays: "21", painReliefDays: "2" } });
-  const care = careOf(blankEntry("a"), chosen, RULES);
+  const care = careOf(state(blankEntry("a")), chosen);
   const jobs = aftercareOf(chosen, care, RULES).map(({ what, afterDays }) => `${isoDate(day("2024-02-20") + afterDays)} ${what}`); // prettier-ignore
   // 2024 has a 29 February: 20 February + 21 days is 12 March.
   expect(jobs).toEqual([

@@ -6,6 +6,7 @@ import type { PlainCell } from "../../../../src/workbook/port";
 import { openTables } from "../../../../src/workbook/saving/open-tables";
 import type { TableDefinition } from "../../../../src/workbook/table-definition";
 import type { TablePort } from "../../../../src/workbook/table-port";
+import { mappingTable } from "../../../../src/workbook/mapping-table";
 import { cowsTable, findingsTable, scoresTable } from "../../../../src/workbook/tables";
 
 /** Values by key of the definition; a key that is not given is blank. */
@@ -55,15 +56,23 @@ export interface Book {
   readonly findings?: readonly Row[];
   readonly scores?: readonly Row[];
   readonly rules?: boolean;
+  /** The scale of the scores as a row of the Mapping table says it; without one there is no such table. */
+  readonly scale?: string;
 }
 
-export function bookOf({ cows = COWS, findings = [], scores = [], rules = true }: Book = {}): MemoryBook {
+export function bookOf({ cows = COWS, findings = [], scores = [], rules = true, scale }: Book = {}): MemoryBook {
   return new MemoryBook([
     tableOf(cowsTable, 0, cows),
     tableOf(findingsTable, 0, findings),
     tableOf(scoresTable, 0, scores),
     ...(rules ? [RULES] : []),
+    ...(scale === undefined ? [] : [tableOf(mappingTable, 0, [scaleRow(scale)])]),
   ]);
+}
+
+/** How a workbook that keeps its scores in our own table says their scale. */
+export function scaleRow(scale: string): Row {
+  return { table: "Scores", value: "Score", sheet: "Scores", source: "Scores", heading: "Score", unit: scale };
 }
 
 export function portOn(book: MemoryBook): TablePort {
