@@ -79,7 +79,8 @@ export class LesionWords {
   }
 }
 
-function codeOfKey(text: string): string | undefined {
+/** Code of the key, or "none", whatever words the farm has; undefined where the text is neither code nor name. */
+export function codeOfKey(text: string): string | undefined {
   return text.trim().toLowerCase() === SOUND ? SOUND : disorderOf(text)?.code;
 }
 

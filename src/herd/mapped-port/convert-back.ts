@@ -2,7 +2,7 @@ import { milkFromKg } from "../../core/shared/milk-units";
 import type { PlainCell } from "../../workbook/port";
 import type { ColumnDefinition } from "../../workbook/table-definition";
 import { isDay, type TypedValue } from "../../workbook/table-port";
-import type { LesionWords } from "../codes/words";
+import { codeOfKey, type LesionWords } from "../codes/words";
 import { CELLS_PER_THOUSAND, type Convert, choiceReaders, converter, MM_PER_CM, MM_PER_INCH } from "../mapping/convert";
 import { DAY_ORDERS, type MappedColumn, type MilkMeasure } from "../mapping/mapping";
 import type { DayOrder } from "../text-dates";
@@ -25,11 +25,12 @@ export function backConverter(
   if (column.holds === "day") return ofDay(mapped, cells);
   if (column.holds === "lesion") {
     const written = wordsIn(cells, forward);
-    return ofText(forward, (code) => lesionWords(words, code, written(code)));
+    return ofText(forward, codeOfKey, (code) => lesionWords(words, code, written(code)));
   }
   if (choiceReaders[mapped.key] !== undefined) {
     const written = wordsIn(cells, forward);
-    return ofText(forward, (choice) => [...written(choice), choice]);
+    const choiceOf = (text: string): string | undefined => column.choices?.find((choice) => choice === text);
+    return ofText(forward, choiceOf, (choice) => [...written(choice), choice]);
   }
   const fromOurs = unitOf(mapped);
   return fromOurs === undefined ? (value) => value : ofNumber(forward, fromOurs);
@@ -66,12 +67,14 @@ function countWords(cells: readonly PlainCell[], forward: Convert): Map<PlainCel
 }
 
 /** The first candidate that is read as the value; text that is no word of ours stays as it is. */
-function ofText(forward: Convert, candidates: (ours: string) => readonly string[]): ConvertBack {
+function ofText(
+  forward: Convert,
+  ours: (text: string) => string | undefined,
+  candidates: (ours: string) => readonly string[],
+): ConvertBack {
   return (value) => {
-    if (typeof value !== "string") return value;
-    const meaning = forward(value);
-    if (typeof meaning !== "string") return undefined;
-    return candidates(meaning).find((word) => forward(word) === meaning);
+    const known = typeof value === "string" ? ours(value) : undefined;
+    return known === undefined ? value : candidates(known).find((word) => forward(word) === known);
   };
 }
 
