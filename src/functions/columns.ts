@@ -25,14 +25,27 @@ export function columnOf<T>(item: ScalarKind<T>, options: ColumnOptions): Kind<C
   };
 }
 
+/** The usual number takes the shortest way, whatever else stands in a cell the reader's. */
 function readNumbers(reader: RowReader<unknown>, { min, max, whole }: NumberRange): Column<number> {
   const { rows, argument } = reader;
-  const numbers = new Float64Array(rows.length);
-  for (let row = 0; row < rows.length; row++) {
+  const { length } = rows;
+  const numbers = new Float64Array(length);
+  const readOther = (row: number): number => (reader.read(row) as number | null) ?? NaN;
+  for (let row = 0; row < length; row++) {
     const cells = rows[row];
-    const raw = cells?.length === 1 ? cells[0] : undefined;
-    if (typeof raw === "number" && raw >= min && raw <= max && (!whole || Number.isInteger(raw))) numbers[row] = raw;
-    else numbers[row] = raw === null ? NaN : ((reader.read(row) as number | null) ?? NaN);
+    if (cells?.length !== 1) {
+      numbers[row] = readOther(row);
+      continue;
+    }
+    const raw = cells[0];
+    if (typeof raw === "number" && raw >= min && raw <= max) numbers[row] = raw;
+    else numbers[row] = raw === null ? NaN : readOther(row);
+  }
+  if (whole) {
+    for (let row = 0; row < length; row++) {
+      const number = numbers[row]!;
+      if (!Number.isNaN(number) && !Number.isInteger(number)) numbers[row] = readOther(row);
+    }
   }
   return new NumberColumn(numbers, reader.noteRows, argument);
 }
