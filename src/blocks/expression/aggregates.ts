@@ -1,5 +1,5 @@
-import { orFault, rowsOf, single } from "./elementwise";
-import type { Expression } from "./expression";
+import { elementwise, orFault, rowsOf, single } from "./elementwise";
+import { bracketed, type Expression } from "./expression";
 import { Fault, isError } from "./fault";
 
 /** INDEX: one cell of what a formula fills; rows and columns counted from 1, the headings being row 1. */
@@ -35,6 +35,15 @@ export function sum(cells: Expression): Expression {
         if (typeof orFault(cell) === "number") total += Number(cell);
       return total;
     },
+  };
+}
+
+/** The cells as texts, as functions give the names of cows back: &"". */
+export function asTexts(cells: Expression): Expression {
+  return {
+    isOpen: true,
+    text: (names) => `${bracketed(cells, names)}&""`,
+    compute: (run) => elementwise([cells.compute(run)], (cell) => String(cell ?? "")),
   };
 }
 

@@ -46,7 +46,9 @@ export function IntervalBars({ title, rowsAre, rows, unit, format, sentence, num
       </ul>
       <Axis ticks={ticks} format={tickFormat(format)} />
       <p class="picture-key" aria-hidden="true">
-        {unit}; thin line: 95 % limits{hasTargets && "; ◆ target"}
+        {unit}
+        {limits.length > 0 && "; thin line: 95 % limits"}
+        {hasTargets && "; ◆ target"}
       </p>
     </Picture>
   );

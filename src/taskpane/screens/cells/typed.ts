@@ -1,0 +1,30 @@
+/** What a user typed as a number, with its limits. */
+export interface NumberLimits {
+  /** How a message calls it: "Days". */
+  readonly name: string;
+  readonly min: number;
+  readonly max: number;
+  readonly whole?: boolean;
+  /** The smallest value itself is not allowed. */
+  readonly exclusiveMin?: boolean;
+}
+
+export type TypedNumber =
+  | { readonly kind: "number"; readonly value: number }
+  | { readonly kind: "blank" }
+  | { readonly kind: "wrong"; readonly message: string };
+
+/** Reads a number with a point or a comma for its decimals. What does not fit is refused with the limit and the text. */
+export function typedNumber(text: string, limits: NumberLimits): TypedNumber {
+  const trimmed = text.trim();
+  if (trimmed === "") return { kind: "blank" };
+  const value = /^\d+([.,]\d+)?$/.test(trimmed) ? Number(trimmed.replace(",", ".")) : NaN;
+  const { min, max, whole = false, exclusiveMin = false } = limits;
+  const fits = value >= min && value <= max && !(exclusiveMin && value === min) && (!whole || Number.isInteger(value));
+  return fits ? { kind: "number", value } : { kind: "wrong", message: refusal(limits, trimmed) };
+}
+
+function refusal({ name, min, max, whole = false, exclusiveMin = false }: NumberLimits, got: string): string {
+  const range = exclusiveMin ? `above ${min} and at most ${max}` : `from ${min} to ${max}`;
+  return `${name} must be a ${whole ? "whole " : ""}number ${range}; got "${got}".`;
+}

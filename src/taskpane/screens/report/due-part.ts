@@ -1,0 +1,39 @@
+import type { DaySerial } from "../../../core/shared/days";
+import { bucketOf } from "../due/grouping";
+import { type DueLine, WORK_NAMES, WORKS } from "../due/line";
+
+/** How much of a kind of work is due. */
+export interface DueCount {
+  readonly name: string;
+  readonly overdue: number;
+  readonly today: number;
+  readonly ahead: number;
+}
+
+/** What is due, as the report shows it. */
+export interface DuePart {
+  readonly counts: readonly DueCount[];
+  /** The most pressing lines: lame cows first, then the longest overdue. */
+  readonly first: readonly DueLine[];
+  /** Lines that are not among the first. */
+  readonly more: number;
+}
+
+/** Counts what is due by kind of work, and takes the first lines of the list. Kinds without a line are left out. */
+export function duePart(lines: readonly DueLine[], day: DaySerial, most: number): DuePart {
+  const counts = WORKS.flatMap((work): DueCount[] => {
+    const own = lines.filter((line) => line.work === work);
+    if (own.length === 0) return [];
+    const count = { overdue: 0, today: 0, ahead: 0 };
+    for (const line of own) count[bucketOf(line, day)]++;
+    return [{ name: WORK_NAMES[work], ...count }];
+  });
+  // The sort keeps lines of one rank in their order, the longest overdue first.
+  const pressing = [...lines].sort((a, b) => rank(a) - rank(b));
+  const first = pressing.slice(0, most);
+  return { counts, first, more: lines.length - first.length };
+}
+
+function rank({ work }: DueLine): number {
+  return work === "lame" ? 0 : 1;
+}

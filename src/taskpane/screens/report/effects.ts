@@ -1,0 +1,66 @@
+import type { Block } from "../../../blocks/block";
+import { cellBlockOf } from "../../../blocks/cell-block";
+import type { ComputedBlock, InputValues } from "../../../blocks/compute";
+import { layOutBlock } from "../../../blocks/layout";
+import { ownReferences } from "../../../blocks/references/own";
+import { functionsOf } from "../../../blocks/sources";
+import type { FunctionSpec } from "../../../functions/define";
+import { asTableError } from "../../../workbook/table-error";
+import type { WorkbookWith } from "../../pane-workbook";
+import { today as dayOfComputer } from "../../today";
+import { dayOf, namedThings, type Report } from "./report";
+import type { ReportEvent, ReportState } from "./state";
+import { joined, sheetName, writtenWords } from "./written";
+
+interface ReportToWrite {
+  readonly report: Report;
+  readonly state: ReportState;
+  readonly computed: ComputedBlock;
+  readonly given: InputValues;
+}
+
+/** Writes the report onto a sheet of its own: its sentences, and below them its figures as live formulas. */
+export async function writeReport(
+  workbook: WorkbookWith<"tables">,
+  { report, state, computed, given }: ReportToWrite,
+): Promise<ReportEvent> {
+  const { tables, today } = workbook;
+  const sheet = sheetName(dayOf(computed, "visit") ?? today(), state.writing?.attempt ?? 0);
+  const words = writtenWords(report, namedThings(report, state.chosen), state);
+  const at = { row: words.length + 1, column: 0 };
+  try {
+    // A workbook with a day of its own holds it in a cell; without one, formulas count from the computer's day.
+    const references = ownReferences(await tables.listTables(), today() !== dayOfComputer());
+    const texts = await wholeSpecs();
+    const laidOut = layOutBlock(computed.block, {
+      references,
+      specOf: (id) => texts.get(id),
+      at,
+      given,
+      computed: computed.parts,
+    });
+    await tables.writeBlock(joined(sheet, words, cellBlockOf(laidOut, sheet, at)));
+    return { type: "written", sheet };
+  } catch (error) {
+    const known = asTableError(error);
+    if (known?.kind === "occupied" || known?.kind === "name-taken") return { type: "name taken" };
+    return { type: "write refused", message: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** Names of the papers and standards behind a block, each once; [] where the texts cannot be loaded. */
+export async function sourcesOf(block: Block): Promise<readonly string[]> {
+  try {
+    const texts = await wholeSpecs();
+    const sources = functionsOf(block).flatMap((id) => texts.get(id)?.sources ?? []);
+    return [...new Set(sources.map(({ name }) => name))];
+  } catch {
+    return [];
+  }
+}
+
+/** The worksheet functions with the texts that computing does not need. */
+async function wholeSpecs(): Promise<ReadonlyMap<string, FunctionSpec>> {
+  const { wholeRegistry } = await import(/* webpackChunkName: "texts" */ "../../../functions/whole-registry");
+  return new Map(wholeRegistry.map((spec) => [spec.id, spec]));
+}

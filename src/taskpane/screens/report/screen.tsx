@@ -1,0 +1,118 @@
+import "./report.css";
+import "../../parts/pictures/pictures.css";
+import "../../parts/typed-field.css";
+import { useEffect, useMemo, useReducer, useRef, useState } from "preact/hooks";
+import type { InputValues } from "../../../blocks/compute";
+import { legalLimit } from "../../../blocks/cells/legal-limit";
+import { visitReport } from "../../../blocks/report/visit-report";
+import { type DaySerial, isoDate } from "../../../core/shared/days";
+import type { WorkbookWith } from "../../pane-workbook";
+import { BlockFigures } from "../../parts/live-blocks/block-figures";
+import type { LiveState } from "../../parts/live-blocks/state";
+import { useLiveBlocks } from "../../parts/live-blocks/use-live-blocks";
+import { typedDay } from "../costs/period";
+import type { Listing } from "../due/listing";
+import { listingOf } from "../due/listing";
+import { DAYS_AHEAD } from "../due/state";
+import { sourcesOf, writeReport } from "./effects";
+import { ReportPrint } from "./print";
+import { dayOf, namedThings, reportOf } from "./report";
+import { initialReportState, nextReportState } from "./state";
+import { ReportView } from "./view";
+
+/** The tables behind the report. */
+const TABLES = ["Findings", "Cows", "Scores", "Tests", "Prices", "Targets", "Rules", "TrimRules"] as const;
+const blocks = [visitReport, legalLimit];
+
+/** The visit report, fed by the workbook. */
+export function VisitReport(workbook: WorkbookWith<"tables">) {
+  const asOf = workbook.today();
+  const [live, onLive] = useLiveBlocks(workbook, {
+    tables: TABLES,
+    blocks,
+    given: ({ id }, { typed }) => (id === visitReport.id ? givenDays(typed) : {}),
+  });
+  const [state, dispatch] = useReducer(nextReportState, initialReportState);
+  const block = live.computed.get(visitReport.id);
+  const limit = live.computed.get(legalLimit.id);
+  const visit = block === undefined ? undefined : dayOf(block, "visit");
+  const listing = useListing(live, visit);
+  const [sources, setSources] = useState<readonly string[]>([]);
+  useEffect(() => void sourcesOf(visitReport).then(setSources), []);
+  const report = useMemo(() => {
+    if (block === undefined || (listing === undefined && visit !== undefined)) return undefined;
+    const rolling = limit === undefined ? undefined : new BlockFigures(limit).number("rolling");
+    return reportOf({ block, listing, rolling });
+  }, [block, listing, limit]);
+  const latest = useRef({ report, state, live });
+  latest.current = { report, state, live };
+
+  useEffect(() => {
+    if (!state.printing) return;
+    const done = (): void => dispatch({ type: "printed" });
+    window.addEventListener("afterprint", done);
+    window.print();
+    return () => window.removeEventListener("afterprint", done);
+  }, [state.printing]);
+
+  useEffect(() => {
+    const { report, state, live } = latest.current;
+    const computed = live.computed.get(visitReport.id);
+    if (state.writing === undefined || report === undefined || !("title" in report) || computed === undefined) return;
+    const given = givenDays(live.typed) ?? {};
+    void writeReport(workbook, { report, state, computed, given }).then(dispatch);
+  }, [state.writing]);
+
+  const days = {
+    visit: live.typed["visit"] ?? isoDate(asOf),
+    since: live.typed["since"] ?? (block === undefined ? "" : dayText(dayOf(block, "since"))),
+  };
+  return (
+    <>
+      <ReportView live={live} state={state} report={report} days={days} onLive={onLive} dispatch={dispatch} />
+      {state.printing && report !== undefined && "title" in report && (
+        <ReportPrint
+          report={report}
+          things={namedThings(report, state.chosen)}
+          heading={state.heading}
+          notes={state.notes}
+          sources={sources}
+        />
+      )}
+    </>
+  );
+}
+
+function dayText(day: DaySerial | undefined): string {
+  return day === undefined ? "" : isoDate(day);
+}
+
+/** Days as typed; one that is half typed is a blank. */
+function givenDays(typed: Readonly<Record<string, string>>): InputValues {
+  const given: Record<string, DaySerial | null> = {};
+  for (const field of ["visit", "since"] as const) {
+    const text = typed[field];
+    if (text !== undefined) given[field] = typedDay(text) ?? null;
+  }
+  return given;
+}
+
+/** What is due on the day of the visit, drawn up after the figures, when the page has answered the keys that wait. */
+function useListing({ reading }: LiveState, visit: DaySerial | undefined): Listing | undefined {
+  const [listing, setListing] = useState<Listing>();
+  useEffect(() => {
+    if (reading.kind !== "read" || visit === undefined) return;
+    const { tables, scale } = reading.herd;
+    const book = {
+      cows: tables.get("Cows"),
+      findings: tables.get("Findings"),
+      scores: tables.get("Scores"),
+      rules: tables.get("Rules"),
+      trimRules: tables.get("TrimRules"),
+      scale,
+    };
+    const timer = setTimeout(() => setListing(listingOf(book, visit, DAYS_AHEAD)));
+    return () => clearTimeout(timer);
+  }, [reading, visit]);
+  return listing;
+}

@@ -1,0 +1,87 @@
+import { namedThings, type Report } from "./report";
+import { THINGS_NAMED } from "./things";
+
+export interface Notice {
+  readonly kind: "done" | "error";
+  readonly text: string;
+}
+
+/** What the user does with the report, beside its days. */
+export interface ReportState {
+  /** Whom or what the report is for, in the user's words. */
+  readonly heading: string;
+  readonly notes: string;
+  /** Ids of the things to look at; undefined: the first ones. */
+  readonly chosen: readonly string[] | undefined;
+  readonly printing: boolean;
+  /** The report is being written into the workbook; which name is tried. */
+  readonly writing: { readonly attempt: number } | undefined;
+  readonly notice: Notice | undefined;
+}
+
+export type ReportEvent =
+  | { readonly type: "heading typed"; readonly text: string }
+  | { readonly type: "notes typed"; readonly text: string }
+  | { readonly type: "thing pressed"; readonly id: string; readonly report: Report }
+  | { readonly type: "print pressed" }
+  | { readonly type: "printed" }
+  | { readonly type: "write pressed" }
+  | { readonly type: "name taken" }
+  | { readonly type: "written"; readonly sheet: string }
+  | { readonly type: "write refused"; readonly message: string }
+  | { readonly type: "notice read" };
+
+export const initialReportState: ReportState = {
+  heading: "",
+  notes: "",
+  chosen: undefined,
+  printing: false,
+  writing: undefined,
+  notice: undefined,
+};
+
+/** Sheets of one day that a workbook may already have. */
+const MOST_ATTEMPTS = 50;
+
+export function nextReportState(state: ReportState, event: ReportEvent): ReportState {
+  switch (event.type) {
+    case "heading typed":
+      return { ...state, heading: event.text };
+    case "notes typed":
+      return { ...state, notes: event.text };
+    case "thing pressed":
+      return { ...state, chosen: pressed(state, event.id, event.report) };
+    case "print pressed":
+      return { ...state, printing: true, notice: undefined };
+    case "printed":
+      return { ...state, printing: false };
+    case "write pressed":
+      return state.writing === undefined ? { ...state, writing: { attempt: 0 }, notice: undefined } : state;
+    case "name taken":
+      return nextName(state);
+    case "written":
+      return {
+        ...state,
+        writing: undefined,
+        notice: { kind: "done", text: `The report stands on sheet ${event.sheet}.` },
+      };
+    case "write refused":
+      return { ...state, writing: undefined, notice: { kind: "error", text: event.message } };
+    case "notice read":
+      return { ...state, notice: undefined };
+  }
+}
+
+/** A thing more than the report has room for is not taken. */
+function pressed({ chosen }: ReportState, id: string, report: Report): readonly string[] {
+  const ids = namedThings(report, chosen).map((thing) => thing.id);
+  if (ids.includes(id)) return ids.filter((other) => other !== id);
+  return ids.length < THINGS_NAMED ? [...ids, id] : ids;
+}
+
+function nextName(state: ReportState): ReportState {
+  const { attempt } = state.writing ?? { attempt: 0 };
+  if (attempt < MOST_ATTEMPTS) return { ...state, writing: { attempt: attempt + 1 } };
+  const text = `Nothing was written: the workbook already has ${MOST_ATTEMPTS} reports of that day.`;
+  return { ...state, writing: undefined, notice: { kind: "error", text } };
+}

@@ -1,0 +1,204 @@
+import { Note, TextList } from "../../parts/blocks";
+import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
+import { NumbersTable } from "../../parts/pictures/numbers-table";
+import { TypedField } from "../../parts/typed-field";
+import type { FoundRow } from "./changes";
+import type { DuePart } from "./due-part";
+import { namedThings, type Report } from "./report";
+import type { ReportEvent, ReportState } from "./state";
+import { THINGS_NAMED } from "./things";
+
+export interface ReportViewProps {
+  readonly live: LiveState;
+  readonly state: ReportState;
+  /** undefined while it is being drawn up. */
+  readonly report: Report | { readonly problem: string } | undefined;
+  /** The days that the report stands on, as date fields hold them. */
+  readonly days: { readonly visit: string; readonly since: string };
+  onLive(event: LiveEvent): void;
+  dispatch(event: ReportEvent): void;
+}
+
+/** The report as the adviser makes it ready. */
+export function ReportView(props: ReportViewProps) {
+  const { live, state, report, days, onLive, dispatch } = props;
+  return (
+    <div class="report">
+      <h1>Visit report</h1>
+      {live.reading.kind === "failed" && (
+        <Note kind="error" title="The workbook could not be read">
+          <p>{live.reading.message}</p>
+          <p>
+            <button type="button" onClick={() => onLive({ type: "workbook changed" })}>
+              Read again
+            </button>
+          </p>
+        </Note>
+      )}
+      <div class="typed-fields">
+        <TypedField
+          label="Day of the visit"
+          type="date"
+          value={days.visit}
+          onText={(text) => onLive({ type: "typed", field: "visit", text })}
+        />
+        <TypedField
+          label="Visit before"
+          type="date"
+          value={days.since}
+          onText={(text) => onLive({ type: "typed", field: "since", text })}
+        />
+      </div>
+      {live.reading.kind !== "failed" && report === undefined && (
+        <p class="report-progress">
+          <progress aria-label="Drawing up the report" /> Drawing up the report …
+        </p>
+      )}
+      {report !== undefined && "problem" in report && (
+        <Note kind="caution" title="No report yet">
+          <p>{report.problem}</p>
+        </Note>
+      )}
+      {report !== undefined && "title" in report && <Body {...props} report={report} />}
+      <p class="readers-only" role="status">
+        {state.notice?.text ?? ""}
+      </p>
+      {state.notice !== undefined && (
+        <Note
+          kind={state.notice.kind === "done" ? "remark" : "error"}
+          title={state.notice.kind === "done" ? "Done" : "Not done"}
+        >
+          <p>{state.notice.text}</p>
+          <p>
+            <button type="button" onClick={() => dispatch({ type: "notice read" })}>
+              Close
+            </button>
+          </p>
+        </Note>
+      )}
+    </div>
+  );
+}
+
+function Body({ report, state, dispatch }: ReportViewProps & { readonly report: Report }) {
+  return (
+    <>
+      <p>{report.period}</p>
+      <Things report={report} state={state} dispatch={dispatch} />
+      <FoundSection title="What was found, and what changed" rows={report.found} />
+      {report.lesions.length > 0 && (
+        <FoundSection
+          title="Lesions: new cases per 100 cow-years"
+          rows={report.lesions.map((row) => ({ ...row, name: `${row.name}: ${row.cases}` }))}
+        />
+      )}
+      {report.due !== undefined && <DueSection due={report.due} />}
+      {report.missing.length > 0 && (
+        <Note kind="remark" title="Not in the report">
+          <TextList texts={report.missing} />
+        </Note>
+      )}
+      <TypedField
+        label="Heading of the report, such as the farm"
+        value={state.heading}
+        onText={(text) => dispatch({ type: "heading typed", text })}
+      />
+      <div class="typed-field">
+        <label for="report-notes">Your notes</label>
+        <textarea
+          id="report-notes"
+          rows={4}
+          value={state.notes}
+          onInput={(event) => dispatch({ type: "notes typed", text: event.currentTarget.value })}
+        />
+      </div>
+      <p class="report-buttons">
+        <button type="button" onClick={() => dispatch({ type: "print pressed" })}>
+          Print
+        </button>
+        <button
+          type="button"
+          disabled={state.writing !== undefined}
+          onClick={() => dispatch({ type: "write pressed" })}
+        >
+          Write as a sheet
+        </button>
+      </p>
+    </>
+  );
+}
+
+function Things({
+  report,
+  state,
+  dispatch,
+}: Pick<ReportViewProps, "state" | "dispatch"> & { readonly report: Report }) {
+  const named = new Set(namedThings(report, state.chosen).map(({ id }) => id));
+  const isFull = named.size >= THINGS_NAMED;
+  return (
+    <fieldset class="report-things">
+      <legend>Three things to look at</legend>
+      {report.things.length === 0 && <p>Nothing stands out.</p>}
+      {report.things.map(({ id, title, why, look }) => (
+        <label key={id} class="report-thing">
+          <input
+            type="checkbox"
+            checked={named.has(id)}
+            disabled={isFull && !named.has(id)}
+            onChange={() => dispatch({ type: "thing pressed", id, report })}
+          />
+          <span>
+            <b>{title}</b>
+            <span>{why}</span>
+            <span class="quiet">{look}</span>
+          </span>
+        </label>
+      ))}
+      {isFull && report.things.length > THINGS_NAMED && (
+        <p class="quiet">To name another, take one of the three out first.</p>
+      )}
+    </fieldset>
+  );
+}
+
+function FoundSection({ title, rows }: { readonly title: string; readonly rows: readonly FoundRow[] }) {
+  return (
+    <section aria-label={title}>
+      <h2 class="strong">{title}</h2>
+      <ul class="report-found">
+        {rows.map(({ name, now, before, change }) => (
+          <li key={name}>
+            <b>{name}</b>
+            <span>
+              Now {now}; before {before}
+            </span>
+            {change !== "" && <span class="quiet">{change}</span>}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function DueSection({ due: { counts } }: { readonly due: DuePart }) {
+  return (
+    <section aria-label="What is due">
+      <h2 class="strong">What is due</h2>
+      {counts.length === 0 ? (
+        <p>Nothing is due.</p>
+      ) : (
+        <NumbersTable
+          caption="What is due"
+          columns={[
+            { heading: "" },
+            { heading: "Overdue", format: "0" },
+            { heading: "On the day", format: "0" },
+            { heading: "Week after", format: "0" },
+          ]}
+          rows={counts.map(({ name, overdue, today, ahead }) => [name, overdue, today, ahead])}
+        />
+      )}
+      <p class="quiet">The first lines stand in the printed report, all of them under Due.</p>
+    </section>
+  );
+}
