@@ -10,6 +10,7 @@ import { openBook } from "../workbook/saving/open-book";
 import { openTables } from "../workbook/saving/open-tables";
 import { changesOf, draftsOf, savesOf } from "./kept-in-browser";
 import { keptName } from "./kept-name";
+import { openPlainBook } from "./open-plain-book";
 
 /** Draws the pane on the workbook that is open in Excel. */
 export async function openPane(place: Element): Promise<void> {
@@ -20,6 +21,7 @@ export async function openPane(place: Element): Promise<void> {
     port: new OfficePort(),
     tables: mappedTables(openTables(new OfficeHost(), savesOf(name)), book),
     book,
+    openBook: openPlainBook,
     recordDrafts: draftsOf(name),
     today: () => fixedDay ?? today(),
   });

@@ -8,6 +8,7 @@ import { openBook } from "../workbook/saving/open-book";
 import { openTables } from "../workbook/saving/open-tables";
 import type { TableHost } from "../workbook/table-host";
 import { draftsOf } from "./kept-in-browser";
+import { openPlainBook } from "./open-plain-book";
 
 /** The pane in its frame beside the grid. The page around it hands it the workbook. */
 declare global {
@@ -30,6 +31,7 @@ if (place && port && workbookTables) {
     port,
     tables: book === undefined ? tables : mappedTables(tables, book),
     ...(book === undefined ? {} : { book }),
+    openBook: openPlainBook,
     recordDrafts: draftsOf({ name: "trial" }),
     today: () => dayOfWorkbook?.() ?? today(),
   });

@@ -42,7 +42,7 @@ export async function read({ tables, book: port }: SetUpPorts, wanted: number): 
 }
 
 /** A Mapping sheet whose rows were all taken out is none. */
-function storedMapping(book: PlainBook): StoredMapping | undefined {
+export function storedMapping(book: PlainBook): StoredMapping | undefined {
   const content = tableContent(book, mappingTable.name);
   const stored = content === undefined ? undefined : readMapping(content);
   return stored === undefined || stored.mapping.sources.length + stored.problems.length === 0 ? undefined : stored;
@@ -95,6 +95,9 @@ async function write({ tables, book }: SetUpPorts, task: Task): Promise<string> 
     case "words":
       await keepRows(tables, wordsTable.name, task, (content) => wordsWrites(task.words, content));
       return `${task.title} now stands on the sheet ${wordsTable.name}.`;
+    case "copy":
+      await tables.save(task);
+      return `${task.title}.`;
     case "cells":
       await book.changeCells(task);
       return `${task.title}.`;
@@ -136,7 +139,7 @@ export async function takeBack({ tables, book }: SetUpPorts, { id, through }: Wr
   }
 }
 
-function toldOf(error: unknown): { readonly kind: TableErrorKind; readonly message: string } {
+export function toldOf(error: unknown): { readonly kind: TableErrorKind; readonly message: string } {
   const known = asTableError(error);
   if (known !== undefined) return { kind: known.kind, message: known.message };
   return { kind: "failed", message: `Nothing was written: ${error instanceof Error ? error.message : String(error)}.` };

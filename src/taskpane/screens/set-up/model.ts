@@ -1,4 +1,5 @@
 import { nextCheck } from "./check-model";
+import { nextCopy } from "./copy-model";
 import { findWords } from "./found-words";
 import { nextLists } from "./lists-model";
 import type { FoundList } from "./found-lists";
@@ -25,8 +26,12 @@ export function nextState(state: SetUpState, event: SetUpEvent): SetUpState {
     case "show refused":
       return { ...state, notice: { kind: "error", text: event.message } };
     default:
-      return nextWords(state, event) ?? nextLists(state, event) ?? nextCheck(state, event) ?? nextWrite(state, event);
+      return nextPart(state, event) ?? nextWrite(state, event);
   }
+}
+
+function nextPart(state: SetUpState, event: SetUpEvent): SetUpState | undefined {
+  return nextLists(state, event) ?? nextWords(state, event) ?? nextCheck(state, event) ?? nextCopy(state, event);
 }
 
 function withRead(state: SetUpState, read: BookRead): SetUpState {

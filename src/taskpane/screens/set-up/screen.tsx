@@ -3,6 +3,7 @@ import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hook
 import type { CellPlace } from "../../../workbook/port";
 import type { WorkbookWith } from "../../pane-workbook";
 import { check, lookAtFormulas, perform, read, show, takeBack } from "./effects";
+import { drawUpPreview, readOldBook } from "./copy-effects";
 import { nextState } from "./model";
 import { initialState } from "./state";
 import { ID_PREFIX } from "./task";
@@ -44,9 +45,40 @@ export function SetUp(workbook: WorkbookWith<"tables" | "book">) {
     if (formulas.kind === "looking") void lookAtFormulas(ports).then(dispatch);
   }, [ports, formulas]);
 
+  const turns = useRef(0);
+  const newTurn = useCallback(() => ++turns.current, []);
+  const { openBook } = workbook;
+  const chooseFile = useCallback(
+    (file: File) => {
+      if (openBook === undefined) return;
+      const turn = newTurn();
+      dispatch({ type: "old book chosen", name: file.name, turn });
+      void readOldBook(() => openBook(file), file.name, latest.current.words.known, turn).then(dispatch);
+    },
+    [openBook],
+  );
+
+  const { copy } = state;
+  const previewing = copy.kind === "opened" && copy.preview.kind === "looking" ? copy.preview.turn : undefined;
+  useEffect(() => {
+    const { copy, words } = latest.current;
+    if (previewing === undefined || copy.kind !== "opened") return;
+    void drawUpPreview(ports, copy.old, words.known, today(), previewing).then(dispatch);
+  }, [ports, previewing]);
+
   const showCell = useCallback(
     (place: CellPlace) => void show(ports, place).then((event) => event !== undefined && dispatch(event)),
     [ports],
   );
-  return <SetUpView workbook={workbook} state={state} dispatch={dispatch} newId={newId} show={showCell} />;
+  return (
+    <SetUpView
+      workbook={workbook}
+      state={state}
+      dispatch={dispatch}
+      newId={newId}
+      newTurn={newTurn}
+      chooseFile={chooseFile}
+      show={showCell}
+    />
+  );
 }

@@ -17,6 +17,7 @@ export function sectionState(state: SetUpState, section: SectionId): string {
     case "formulas":
       return formulasState(state);
     case "copy":
+      return state.copy.kind === "opened" ? state.copy.old.name : "";
     case "blocks":
       return "";
   }

@@ -9,6 +9,10 @@ export interface SetUpViewProps {
   dispatch(event: SetUpEvent): void;
   /** Ids of what is written; each call gives another. */
   newId(): string;
+  /** Numbers of what is asked for; each call gives another. */
+  newTurn(): number;
+  /** Opens an old book. */
+  chooseFile(file: File): void;
   /** Brings a cell of the workbook into sight. */
   show(place: CellPlace): void;
 }

@@ -1,3 +1,4 @@
+import { withoutPreview } from "./copy-state";
 import type { SetUpEvent, SetUpState } from "./state";
 import type { Task } from "./task";
 
@@ -26,7 +27,8 @@ export function nextWrite(state: SetUpState, event: SetUpEvent): SetUpState {
     case "taken back": {
       if (takingBack?.id !== event.id) return state;
       const text = `Taken back: ${takingBack.title}.`;
-      return { ...state, takingBack: undefined, wanted: state.wanted + 1, notice: { kind: "done", text } };
+      const copy = withoutPreview(state.copy);
+      return { ...state, takingBack: undefined, wanted: state.wanted + 1, copy, notice: { kind: "done", text } };
     }
     case "take back refused": {
       if (takingBack?.id !== event.id) return state;
@@ -55,6 +57,7 @@ function written(state: SetUpState, task: Task, told: string): SetUpState {
     wanted: state.wanted + 1,
     touched: task.kind === "mapping" ? [] : state.touched,
     chosenCodes: task.kind === "words" ? {} : state.chosenCodes,
+    copy: task.kind === "copy" ? withoutPreview(state.copy) : state.copy,
     formulas: task.kind === "formulas" ? { kind: "looking" } : state.formulas,
     notice: { kind: "done", text: told, ...(task.kind === "formulas" ? {} : { back: task.id }) },
   };

@@ -1,0 +1,55 @@
+import type { DaySerial } from "../../../core/shared/days";
+import { tableContent } from "../../../herd/check/check-book";
+import { previewCopy } from "../../../herd/copy-over/preview";
+import { scaleOf } from "../../../herd/mapped-port/scale-of";
+import { herdTables } from "../../../herd/mapping/targets";
+import type { PlainBook } from "../../../workbook/plain-book";
+import { wordsTable } from "../../../workbook/words-table";
+import { capitalised } from "../../format";
+import type { CopyEvent, OldBook } from "./copy-state";
+import { type SetUpPorts, storedMapping, toldOf } from "./effects";
+import { findLists } from "./found-lists";
+import { findWords, type KnownWord } from "./found-words";
+import { mappingOf } from "./lists";
+import { oldWords, unknownIn } from "./old-words";
+
+/** Opens an old book. `here` are the words that this workbook explains. */
+export async function readOldBook(
+  open: () => Promise<PlainBook>,
+  name: string,
+  here: readonly KnownWord[],
+  turn: number,
+): Promise<CopyEvent> {
+  try {
+    const book = await open();
+    const { lists, problems, broken } = findLists(book, storedMapping(book));
+    const { known } = findWords(book, lists, tableContent(book, wordsTable.name));
+    const unknown = unknownIn({ book, lists, known }, here);
+    const old: OldBook = { name, book, lists, problems: [...problems, ...broken], known, unknown, codes: {} };
+    return { type: "old book read", turn, old };
+  } catch (error) {
+    const message = error instanceof Error ? error.message : String(error);
+    return { type: "old book refused", turn, message: `${capitalised(message).replace(/\.$/, "")}.` };
+  }
+}
+
+/** What would come over, and what not. */
+export async function drawUpPreview(
+  { tables }: SetUpPorts,
+  old: OldBook,
+  here: readonly KnownWord[],
+  asOf: DaySerial,
+  turn: number,
+): Promise<CopyEvent> {
+  try {
+    const present = new Set((await tables.listTables()).map(({ name }) => name));
+    const wanted = herdTables.filter(({ name }) => present.has(name));
+    const contents = await Promise.all(wanted.map(({ name }) => tables.readTable(name)));
+    const scale = await scaleOf(tables);
+    const { book, lists } = old;
+    const from = { book, mapping: mappingOf(lists), words: oldWords(old, here), asOf };
+    return { type: "preview drawn up", turn, preview: previewCopy(from, { tables: contents, scale }) };
+  } catch (error) {
+    return { type: "preview failed", turn, message: toldOf(error).message };
+  }
+}
