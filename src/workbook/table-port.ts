@@ -1,4 +1,5 @@
 import type { DaySerial } from "../core/shared/days";
+import type { PlainArea } from "./plain-book";
 import type { PlainCell, Unwatch } from "./port";
 
 /** A day to be written into a cell, shown as a date. Reading gives it back as its serial number. */
@@ -100,8 +101,34 @@ export interface FormulaCell {
 
 export type BlockCell = TypedValue | FormulaCell;
 
+/** Cells of a block, counted from its first one. The last row and column are included. */
+export type BlockArea = PlainArea;
+
+/** A chart of a block's own cells. Only Excel draws it, and it then follows the cells. */
+export interface BlockChart {
+  readonly type: "lines" | "columns" | "stacked columns" | "bars";
+  readonly title: string;
+  /** What the chart shows, for someone who cannot see it. */
+  readonly altText: string;
+  readonly categories: BlockArea;
+  readonly series: readonly { readonly name: string; readonly values: BlockArea }[];
+  /** The cells it lies over. They need not be in the block. */
+  readonly place: BlockArea;
+}
+
+/** What came of a block that was written. */
+export interface BlockResult {
+  /** Titles of the charts that this host cannot draw: they need Excel. */
+  readonly chartsLeftOut: readonly string[];
+}
+
 /** Cells to be written where nothing stands. */
 export interface CellBlock {
+  /** Chosen by who writes. With it the block is written once, however often it is handed over, and can be taken back. */
+  readonly id?: string;
+  /** How the list of saves calls it: "Lesions by month". */
+  readonly title?: string;
+  readonly charts?: readonly BlockChart[];
   /** Made if it is not there. */
   readonly sheet: string;
   /** First cell, such as "B3". */
@@ -130,15 +157,18 @@ export interface TablePort {
   /** Writes all changes or none. */
   save(save: Save): Promise<void>;
 
-  /** The saves that can be taken back, the latest first. */
+  /** The saves, and blocks with an id, that can be taken back, the latest first. */
   pastSaves(): readonly PastSave[];
 
-  /** Takes a save back whole; refused where someone changed one of its rows meanwhile. */
+  /**
+   * Takes a save or a block back whole; refused where someone changed one of its rows or cells meanwhile. A sheet that
+   * was made for a block goes with it, unless something else stands on it by now.
+   */
   takeBack(id: string): Promise<void>;
 
   createTable(table: NewTable): Promise<void>;
 
-  writeBlock(block: CellBlock): Promise<void>;
+  writeBlock(block: CellBlock): Promise<BlockResult>;
 
   watchChanges(listener: (change: WorkbookChange) => void): Unwatch;
 }

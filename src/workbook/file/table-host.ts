@@ -1,9 +1,11 @@
 import type { Unwatch } from "../port";
 import { type EditPlan, planEdits } from "../saving/edit-plan";
+import { meantCells, type StandingCell, type WrittenBlock } from "../saving/written-block";
 import { tableGone } from "../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../table-host";
 import type { CellBlock, NewTable, TableContent, TableInfo, WorkbookChange } from "../table-port";
 import { editTable } from "./edit-table";
+import { blockCells, removalMaking } from "./blocks";
 import { blockMaking, tableMaking } from "./make";
 import { type FileHostOptions, OpenFile } from "./open-file";
 import type { FileStore } from "./store";
@@ -56,8 +58,27 @@ export class FileHost implements TableHost {
     await this.file.change((book) => tableMaking(book, table, this.file.options.ids));
   }
 
-  async writeBlock(block: CellBlock): Promise<void> {
-    await this.file.change((book) => blockMaking(book, block));
+  async writeBlock(block: CellBlock): Promise<WrittenBlock> {
+    const { sheet, address, charts = [] } = block;
+    let madeSheet = false;
+    await this.file.change((book) => {
+      madeSheet = !book.model.sheets.some(({ name }) => name === sheet);
+      return blockMaking(book, block);
+    });
+    const chartsLeftOut = charts.map(({ title }) => title);
+    // The file spells some formulas otherwise than they were handed over.
+    const cells = (await this.readBlock(block).catch(() => undefined)) ?? meantCells(block);
+    return { sheet, address, cells, madeSheet, charts: [], chartsLeftOut };
+  }
+
+  async readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {
+    return blockCells((await this.file.load()).book, block);
+  }
+
+  async removeBlock(block: WrittenBlock): Promise<void> {
+    const { book } = await this.file.load();
+    if (!book.model.sheets.some(({ name }) => name === block.sheet)) return;
+    await this.file.change((now) => removalMaking(now, block));
   }
 
   watchChanges(listener: (change: WorkbookChange) => void): Unwatch {

@@ -3,6 +3,7 @@ import { isDateFormat, ISO_DATE } from "../number-format";
 import type { Unwatch } from "../port";
 import { planEdits, type RowWrite, type TablePlan } from "../saving/edit-plan";
 import { plainValue } from "../saving/row-match";
+import { meantCells, type StandingCell, standingCells, type WrittenBlock } from "../saving/written-block";
 import { cellsOccupied, nameTaken, sheetProtected, TableError, tableFull, tableGone } from "../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../table-host";
 import {
@@ -14,6 +15,7 @@ import {
   type TableInfo,
   type WorkbookChange,
 } from "../table-port";
+import { standingCell, withoutBlock } from "./blocks";
 import { type BookState, contentOf, infoOf, type MemoryBook, type MemoryCell, type MemoryTable } from "./book";
 
 /** One user's view of a workbook in memory. */
@@ -76,8 +78,10 @@ export class MemoryHost implements TableHost {
     await this.answer();
   }
 
-  async writeBlock({ sheet, address, cells, room = { rows: 1, columns: 1 } }: CellBlock): Promise<void> {
+  async writeBlock(block: CellBlock): Promise<WrittenBlock> {
+    const { sheet, address, cells, room = { rows: 1, columns: 1 }, charts = [] } = block;
     await this.book.beforeStep("write");
+    const madeSheet = !this.book.state.sheets.some(({ name }) => name === sheet);
     const at = cellPosition(address);
     const state = stateWithSheet(this.book.state, sheet);
     const width = Math.max(...cells.map((row) => row.length));
@@ -93,6 +97,22 @@ export class MemoryHost implements TableHost {
       known.name === sheet ? { ...known, cells: { ...known.cells, ...Object.fromEntries(written) } } : known,
     );
     this.book.replace({ ...state, sheets }, this, [undefined]);
+    await this.answer();
+    const chartsLeftOut = charts.map(({ title }) => title);
+    return { sheet, address, cells: meantCells(block), madeSheet, charts: [], chartsLeftOut };
+  }
+
+  async readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {
+    await this.book.beforeStep("read");
+    const sheet = this.book.state.sheets.find(({ name }) => name === block.sheet);
+    return sheet && standingCells(block, (at) => standingCell(sheet, at));
+  }
+
+  async removeBlock(block: WrittenBlock): Promise<void> {
+    await this.book.beforeStep("write");
+    const state = withoutBlock(this.book.state, block);
+    if (state === undefined) return;
+    this.book.replace(state, this, [undefined]);
     await this.answer();
   }
 

@@ -13,6 +13,8 @@ export function framedHost(host: TableHost): TableHost {
     applyEdits: (edits, begin) => told(host.applyEdits(edits, begin)),
     createTable: (table) => told(host.createTable(table)),
     writeBlock: (block) => told(host.writeBlock(block)),
+    readBlock: (block) => told(host.readBlock(block)),
+    removeBlock: (block) => told(host.removeBlock(block)),
     watchChanges: (listener) => host.watchChanges(listener),
   };
 }

@@ -3,6 +3,7 @@ import { tableOf } from "./edit-plan";
 import { inverseOf, isUndone } from "./inverse";
 import { logged, type LoggedSave, memoryLog, type SaveLog, without } from "./save-log";
 import { standingOf, type Standing } from "./standing";
+import { takeBlockBack, writeBlockOnce } from "./write-block";
 import { hostFailed, TableError } from "../table-error";
 import type { AppliedEdit, Edit, TableHost } from "../table-host";
 import type { Save, TableContent, TablePort } from "../table-port";
@@ -29,14 +30,14 @@ export function openTables(host: TableHost, log: SaveLog = memoryLog()): TablePo
     pastSaves: () => [...log.read()].reverse().map(({ id, title }) => ({ id, title })),
     takeBack: (id) => inTurn(() => takeBack(host, log, id)),
     createTable: (table) => inTurn(async () => host.createTable(cleanTable(table))),
-    writeBlock: (block) => inTurn(async () => host.writeBlock(cleanBlock(block))),
+    writeBlock: (block) => inTurn(() => writeBlockOnce(host, log, cleanBlock(block))),
     watchChanges: (listener) => host.watchChanges(listener),
   };
 }
 
 async function saveOnce(host: TableHost, log: SaveLog, save: Save): Promise<void> {
   const known = log.read().find(({ id }) => id === save.id);
-  if (known?.state === "done") return;
+  if (known !== undefined && known.state !== "begun") return;
   const { id, title } = save;
   const { applied, missing } =
     known === undefined ? { applied: [], missing: editsOf(save) } : await lookUp(host, known);
@@ -75,6 +76,7 @@ async function takeBack(host: TableHost, log: SaveLog, id: string): Promise<void
   if (save === undefined) {
     throw new TableError("unknown-save", "This save was taken back already, or is too far back.");
   }
+  if (save.state === "block" || save.state === "block-begun") return takeBlockBack(host, log, save);
   const applied = save.state === "done" ? save.applied : (await lookUp(host, save)).applied;
   const edits = inverseOf(applied);
   try {

@@ -1,4 +1,6 @@
 import type { AppliedEdit, Edit, RowCounts } from "../table-host";
+import type { CellBlock } from "../table-port";
+import type { WrittenBlock } from "./written-block";
 
 /** What is remembered of a save, so that it is written once and can be taken back. Plain data. */
 export type LoggedSave =
@@ -10,7 +12,10 @@ export type LoggedSave =
       readonly edits: readonly Edit[];
       readonly rowCounts: RowCounts;
     }
-  | { readonly state: "done"; readonly id: string; readonly title: string; readonly applied: readonly AppliedEdit[] };
+  | { readonly state: "done"; readonly id: string; readonly title: string; readonly applied: readonly AppliedEdit[] }
+  /** A block is being written; whether it stands is not known. */
+  | { readonly state: "block-begun"; readonly id: string; readonly title: string; readonly block: CellBlock }
+  | { readonly state: "block"; readonly id: string; readonly title: string; readonly block: WrittenBlock };
 
 /** Where the last saves of a workbook are remembered, oldest first. */
 export interface SaveLog {
@@ -39,9 +44,10 @@ export function keptSaves(kept: unknown): readonly LoggedSave[] {
 
 function isSave(kept: unknown): kept is LoggedSave {
   if (typeof kept !== "object" || kept === null) return false;
-  const { id, title, state, edits, rowCounts, applied } = kept as Partial<Record<string, unknown>>;
+  const { id, title, state, edits, rowCounts, applied, block } = kept as Partial<Record<string, unknown>>;
   if (typeof id !== "string" || typeof title !== "string") return false;
   if (state === "done") return isListOf(applied, isApplied);
+  if (state === "block" || state === "block-begun") return isListOf([block], isBlock);
   return state === "begun" && isListOf(edits, isEdit) && typeof rowCounts === "object" && rowCounts !== null;
 }
 
@@ -60,6 +66,10 @@ function isEdit({ kind, table, rows, row, cells }: Partial<Record<string, unknow
   return kind === "remove"
     ? isListOf([row], isRow)
     : kind === "set" && isListOf([row], isRow) && isListOf([cells], () => true);
+}
+
+function isBlock({ sheet, address, cells }: Partial<Record<string, unknown>>): boolean {
+  return typeof sheet === "string" && typeof address === "string" && Array.isArray(cells);
 }
 
 function isRow({ table, index, cells }: Partial<Record<string, unknown>>): boolean {

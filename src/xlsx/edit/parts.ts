@@ -54,3 +54,9 @@ function freeId(parts: Parts, from: string): string {
   while (used.has(`rId${number}`) || partText(parts, relationshipsPath(from)).includes(`"rId${number}"`)) number++;
   return `rId${number}`;
 }
+
+/** An empty element by one of its attributes; the attribute's name may be a pattern. */
+export function elementWith(name: string, attributeName: string, value: string): RegExp {
+  const literal = value.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+  return new RegExp(`<(?:[\\w.-]+:)?${name}\\b[^>]*\\s${attributeName}="${literal}"[^>]*/>`);
+}

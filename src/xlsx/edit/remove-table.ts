@@ -2,7 +2,7 @@ import { zipSync } from "fflate";
 import { openPackage, partText, relationshipsOf, type WorkbookPackage } from "../package";
 import { worksheetEntries } from "../sheets";
 import { attribute, parsePart } from "../xml";
-import { type Parts, putPart, relationshipsPath } from "./parts";
+import { elementWith, type Parts, putPart, relationshipsPath } from "./parts";
 
 /** The workbook without a table; its cells stay as they are. The same bytes where it has no such table. */
 export function removeTable(original: Uint8Array, name: string): Uint8Array {
@@ -43,9 +43,4 @@ function withoutTablePart(sheet: string, id: string): string {
     /(<(?:[\w.-]+:)?tableParts\b[^>]*?\scount=")(\d+)"/,
     (_, start: string, count: string) => `${start}${Number(count) - 1}"`,
   );
-}
-
-function elementWith(name: string, attributeName: string, value: string): RegExp {
-  const literal = value.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
-  return new RegExp(`<(?:[\\w.-]+:)?${name}\\b[^>]*\\s${attributeName}="${literal}"[^>]*/>`);
 }

@@ -28,10 +28,20 @@ export interface FakeTable {
   filtered: boolean;
 }
 
+/** A chart, its places as they were handed over. */
+export interface FakeChart {
+  name: string;
+  readonly type: string;
+  title: string;
+  over: readonly FakePlace[];
+  readonly series: { name: string; values: FakePlace | undefined; categories: FakePlace | undefined }[];
+}
+
 export class FakeSheet {
   protected = false;
   hidden = false;
   readonly merges: FakePlace[] = [];
+  readonly charts: FakeChart[] = [];
   /** Cells that the formula in the first of them fills. */
   readonly spills: FakePlace[] = [];
   readonly cells = new Map<number, Map<number, FakeCell>>();

@@ -1,6 +1,7 @@
 import { cellPosition, SHEET_COLUMNS, SHEET_ROWS } from "../../../src/workbook/cell-address";
 import type { FakeArea, FakeDocument, FakeSheet } from "./document";
-import { HostError } from "./entry";
+import { FakeCharts } from "./charts";
+import { type FakeCell, HostError } from "./entry";
 import { FakeRange, rangeAt } from "./range";
 import { FakeContext, Proxy } from "./strict";
 import { FakeTables } from "./tables";
@@ -45,8 +46,12 @@ export class FakeWorksheet extends Proxy<FakeSheet> {
     return this.getRangeByIndexes(row, column, end.row - row + 1, end.column - column + 1);
   }
 
-  getUsedRangeOrNullObject(): FakeRange {
-    return new FakeRange(this.context, () => usedArea(this.host), "orNull");
+  get charts(): FakeCharts {
+    return new FakeCharts(this.context, () => this.host);
+  }
+
+  getUsedRangeOrNullObject(valuesOnly = false): FakeRange {
+    return new FakeRange(this.context, () => usedArea(this.host, valuesOnly), "orNull");
   }
 
   activate(): void {
@@ -77,8 +82,10 @@ function visibilityOf({ hidden }: FakeSheet): string {
 }
 
 /** The block that takes in every cell that holds something; a format alone counts too, as in Excel. */
-function usedArea(sheet: FakeSheet): FakeArea | undefined {
-  const rows = [...sheet.cells].filter(([, cells]) => cells.size > 0);
+function usedArea(sheet: FakeSheet, valuesOnly: boolean): FakeArea | undefined {
+  const isUsed = (cells: ReadonlyMap<number, FakeCell>): boolean =>
+    valuesOnly ? [...cells.values()].some(({ value }) => value !== "") : cells.size > 0;
+  const rows = [...sheet.cells].filter(([, cells]) => isUsed(cells));
   if (rows.length === 0) return undefined;
   const columns = rows.flatMap(([, cells]) => [...cells.keys()]);
   const [row, column] = [Math.min(...rows.map(([at]) => at)), Math.min(...columns)];

@@ -91,7 +91,9 @@ describe("the log of saves", () => {
     readTable: () => Promise.resolve(table([])),
     applyEdits: apply,
     createTable: () => Promise.resolve(),
-    writeBlock: () => Promise.resolve(),
+    writeBlock: () => Promise.reject(new Error("no block is written here")),
+    readBlock: () => Promise.resolve(undefined),
+    removeBlock: () => Promise.resolve(),
     watchChanges: () => () => undefined,
   });
   const save = (id: string) => ({ id, title: id, changes: [{ append: "Care", rows: [{ Cow: 1 }] }] });

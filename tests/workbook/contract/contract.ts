@@ -1,3 +1,4 @@
+import { blockContract } from "./blocks";
 import { largeContract } from "./large";
 import { makingContract } from "./making";
 import { refusalContract } from "./refusals";
@@ -15,5 +16,6 @@ export function tablePortContract(host: TestHost, { runs }: { readonly runs: num
   describe(`tables in ${host.name}: values`, () => valuesContract(host));
   describe(`tables in ${host.name}: several users`, () => togetherContract(host, runs));
   describe(`tables in ${host.name}: making tables and blocks`, () => makingContract(host));
+  describe(`tables in ${host.name}: blocks taken back`, () => blockContract(host));
   describe(`tables in ${host.name}: large tables`, () => largeContract(host));
 }

@@ -8,7 +8,7 @@ import { saveEdits } from "../../../src/xlsx/save-edits";
 import { MemoryStore } from "../../fakes/file/memory-store";
 import { startFile } from "../../fakes/file/start-file";
 import { tablePortContract } from "./contract";
-import { rawFileCell } from "./raw-file";
+import { rawFileCell, typedInto } from "./raw-file";
 import type { OtherUser, StartTable, TestBook } from "./test-book";
 
 interface Place {
@@ -111,6 +111,7 @@ function otherUser(store: MemoryStore): OtherUser {
             )
           : xml,
       ),
+    typeAt: async (name, address, value) => store.put(typedInto(store.bytes!, name, address, value)),
     typeBelow: async (name, down) => {
       const bytes = store.bytes!;
       const { sheet: sheetName, row, column, rows } = placeOf(bytes, name);

@@ -111,6 +111,10 @@ function otherUser({ workbook, injector }: OpenEngine, protectedSheets: Set<stri
         .add(startRow + 1);
       if (table.getTableFilters().getFilterOutRows().size === 0) throw new Error(`no filter on ${sheet.getName()}`);
     },
+    typeAt: async (name, address, value) => {
+      const { row, column } = cellPosition(address);
+      put(workbook.getSheetBySheetName(name)!.getSheetId(), row, column, value);
+    },
     typeBelow: async (name, down) => {
       const { sheet, startColumn, endRow } = find(name);
       put(sheet.getSheetId(), endRow + down, startColumn, "total");
@@ -173,6 +177,8 @@ function openBook(start: readonly StartTable[]): Promise<TestBook> {
         applyEdits: (edits, begin) => working(() => host.applyEdits(edits, begin)),
         createTable: (table) => working(() => host.createTable(table)),
         writeBlock: (block) => working(() => host.writeBlock(block)),
+        readBlock: (block) => host.readBlock(block),
+        removeBlock: (block) => working(() => host.removeBlock(block)),
         watchChanges: (listener) => host.watchChanges(listener),
       };
       return openTables(watchedHost, log);

@@ -1,5 +1,6 @@
 import { cellAddress, cellPosition } from "../../../src/workbook/cell-address";
 import { MemoryBook, type MemoryTable } from "../../../src/workbook/memory/book";
+import { placeOf, sheetOf } from "../../../src/workbook/memory/cells";
 import { MemoryHost } from "../../../src/workbook/memory/table-host";
 import type { PlainCell } from "../../../src/workbook/port";
 import { openTables } from "../../../src/workbook/saving/open-tables";
@@ -60,6 +61,10 @@ function otherUser(book: MemoryBook): OtherUser {
     protectSheet: async (name) => {
       const sheets = book.state.sheets.map((sheet) => (sheet.name === name ? { ...sheet, protected: true } : sheet));
       book.replace({ ...book.state, sheets }, "other", [undefined]);
+    },
+    typeAt: async (name, address, value) => {
+      const place = placeOf(book.state, sheetOf(book.state, name), address);
+      book.replace(place.put(value, place.numberFormat), "other", [undefined]);
     },
     typeBelow: async (name, down) => {
       const { at, rows, sheet } = book.table(name);

@@ -52,6 +52,15 @@ function otherUser(document: FakeDocument): OtherUser {
     filter: async (name) => {
       tableOf(document, name).filtered = true;
     },
+    typeAt: async (name, address, value) => {
+      const { row, column } = cellPosition(address);
+      put(
+        document.sheets.find((sheet) => sheet.name === name)!,
+        row,
+        column,
+        value,
+      );
+    },
     typeBelow: async (name, down) => {
       const { sheet, row, column, bodyRows } = tableOf(document, name);
       put(sheet, row + bodyRows + down, column, "total");

@@ -1,5 +1,8 @@
 import { Workbook } from "@cj-tech-master/excelts";
+import { cellPosition } from "../../../src/workbook/cell-address";
 import type { PlainCell } from "../../../src/workbook/port";
+import { readWorkbook } from "../../../src/xlsx/read";
+import { saveEdits } from "../../../src/xlsx/save-edits";
 import type { RawCell } from "./test-book";
 
 /** Reads a cell by another library than the one under test. */
@@ -30,4 +33,18 @@ export async function editedFile(bytes: Uint8Array, change: (workbook: Workbook)
   await workbook.xlsx.load(bytes);
   await change(workbook);
   return new Uint8Array((await workbook.xlsx.writeBuffer()) as unknown as ArrayBuffer);
+}
+
+/** What someone types. The library above does not see tables that were added, so that it cannot be used for it. */
+export function typedInto(bytes: Uint8Array, name: string, address: string, value: PlainCell): Uint8Array {
+  const model = readWorkbook(bytes, []);
+  const sheet = model.sheets.find((known) => known.name === name)!;
+  const place = cellPosition(address);
+  const others = sheet.cells.filter(
+    (cell) =>
+      (cell.row !== place.row || cell.column !== place.column) && (cell.value !== null || cell.formula !== undefined),
+  );
+  const tables = sheet.tables.map((table) => ({ name: table.name, area: table.area }));
+  const fresh = { name, cells: [], spills: [] };
+  return saveEdits(bytes, model, [], [{ name, contents: [...others, { ...place, value }], tables, fresh }]);
 }

@@ -34,6 +34,8 @@ export interface OtherUser {
   protectSheet(sheet: string): Promise<void>;
   /** Hides some rows by a filter. */
   filter(table: string): Promise<void>;
+  /** Types into a cell outside tables. */
+  typeAt(sheet: string, address: string, value: PlainCell): Promise<void>;
   /** Types into the cell so many rows below the table's last, in its first column. */
   typeBelow(table: string, rows: number): Promise<void>;
 }

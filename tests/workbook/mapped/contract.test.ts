@@ -61,6 +61,7 @@ function farmUser(other: OtherUser): OtherUser {
     renameColumn: (table, from, to) => other.renameColumn(farmName(table), farmHeading(table, from), to),
     protectSheet: other.protectSheet,
     filter: (table) => other.filter(farmName(table)),
+    typeAt: other.typeAt,
     typeBelow: (table, rows) => other.typeBelow(farmName(table), rows),
   };
 }

@@ -8,9 +8,11 @@ import {
 } from "@univerjs/sheets-table";
 import type { Unwatch } from "../../port";
 import { planEdits } from "../../saving/edit-plan";
+import type { StandingCell, WrittenBlock } from "../../saving/written-block";
 import { tableGone, workbookClosed } from "../../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../../table-host";
 import type { CellBlock, NewTable, TableContent, TableInfo, WorkbookChange } from "../../table-port";
+import { blockCells, removalOf } from "./blocks";
 import { editMutations } from "./edit-mutations";
 import { knownTables } from "./known-table";
 import { blockMutations, tableMutations } from "./make";
@@ -70,9 +72,23 @@ export class GridTableHost implements TableHost {
     run(grid, inSequence(tableMutations(grid, table)));
   }
 
-  async writeBlock(block: CellBlock): Promise<void> {
+  async writeBlock(block: CellBlock): Promise<WrittenBlock> {
     const grid = await this.open();
+    const { sheet, address, charts = [] } = block;
+    const madeSheet = !grid.workbook.getSheetBySheetName(sheet);
     run(grid, inSequence(blockMutations(grid, block)));
+    const chartsLeftOut = charts.map(({ title }) => title);
+    return { sheet, address, cells: blockCells(grid, block) ?? [], madeSheet, charts: [], chartsLeftOut };
+  }
+
+  async readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {
+    return blockCells(await this.open(), block);
+  }
+
+  async removeBlock(block: WrittenBlock): Promise<void> {
+    const grid = await this.open();
+    const changes = removalOf(grid, block);
+    if (changes.length > 0) run(grid, inSequence(changes));
   }
 
   watchChanges(listener: Listener): Unwatch {

@@ -1,10 +1,12 @@
 import type { Unwatch } from "../../port";
+import type { StandingCell, WrittenBlock } from "../../saving/written-block";
 import { hostFailed, tableGone } from "../../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../../table-host";
 import type { CellBlock, NewTable, TableContent, TableInfo, WorkbookChange } from "../../table-port";
 import { applyEdits } from "./apply-edits";
 import { describeTables } from "./describe";
 import { knownError } from "./errors";
+import { readBlock, removeBlock } from "./blocks";
 import { createTable, writeBlock } from "./make";
 import { readRows } from "./read-rows";
 import { type RunExcel, runExcel } from "./run";
@@ -40,8 +42,16 @@ export class OfficeHost implements TableHost {
     return createTable(this.run, table);
   }
 
-  writeBlock(block: CellBlock): Promise<void> {
+  writeBlock(block: CellBlock): Promise<WrittenBlock> {
     return writeBlock(this.run, block);
+  }
+
+  readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {
+    return this.reading((context) => readBlock(context, block));
+  }
+
+  removeBlock(block: WrittenBlock): Promise<void> {
+    return this.reading((context) => removeBlock(context, block));
   }
 
   watchChanges(listener: (change: WorkbookChange) => void): Unwatch {

@@ -1,8 +1,11 @@
 import { cellAddress, cellPosition, type CellPosition } from "../../cell-address";
 import { ISO_DATE } from "../../number-format";
+import { type StandingCell, standingCells, type WrittenBlock } from "../../saving/written-block";
 import { cellsOccupied, hostFailed, hostUncertain, nameTaken, sheetProtected } from "../../table-error";
 import { type BlockCell, type CellBlock, isDay, type NewTable } from "../../table-port";
 import { enteredValue, marksMissing } from "./cells";
+import { cellIn } from "./blocks";
+import { chartNames, queueCharts } from "./charts";
 import { describeTables, type ExcelTable } from "./describe";
 import { knownError } from "./errors";
 import type { RunExcel } from "./run";
@@ -32,12 +35,13 @@ export async function createTable(run: RunExcel, table: NewTable): Promise<void>
   );
 }
 
-export async function writeBlock(run: RunExcel, { sheet, address, cells, room }: CellBlock): Promise<void> {
+export async function writeBlock(run: RunExcel, block: CellBlock): Promise<WrittenBlock> {
+  const { sheet, address, cells, room } = block;
   const at = cellPosition(address);
   const size = { rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
   const free = { rows: Math.max(size.rows, room?.rows ?? 0), columns: Math.max(size.columns, room?.columns ?? 0) };
   const full = cells.map((row) => Array.from({ length: size.columns }, (_, column) => row[column] ?? null));
-  await make(
+  const { isNew, written } = await make(
     run,
     { sheet, at, ...free },
     {
@@ -47,9 +51,30 @@ export async function writeBlock(run: RunExcel, { sheet, address, cells, room }:
         range.formulas = full.map((row) => row.map(formulaOf));
         const formats = full.map((row) => row.map(formatOf));
         if (formats.some((row) => row.some((format) => format !== null))) range.numberFormat = formats;
+        queueCharts(context, block, at);
       },
       texts: full,
+      charts: chartNames(block),
     },
+  );
+  const standing = standingCells(block, cellIn(written, address));
+  return {
+    sheet,
+    address,
+    cells: withTexts(standing, full),
+    madeSheet: isNew,
+    charts: chartNames(block),
+    chartsLeftOut: [],
+  };
+}
+
+/** Text that Excel took for something else is put right afterwards. */
+function withTexts(standing: readonly (readonly StandingCell[])[], full: readonly (readonly BlockCell[])[]) {
+  return standing.map((row, down) =>
+    row.map((cell, right) => {
+      const meant = full[down]?.[right];
+      return typeof meant === "string" ? meant : cell;
+    }),
   );
 }
 
@@ -59,13 +84,26 @@ interface Making {
   queue(context: Excel.RequestContext, site: Site): void;
   /** What is written, row by row: text must stand as text. */
   readonly texts: readonly (readonly unknown[])[];
+  /** Names of the charts that are drawn besides. */
+  readonly charts?: readonly string[];
+}
+
+interface Made {
+  /** The sheet was made. */
+  readonly isNew: boolean;
+  /** The cells as they were just after writing. */
+  readonly written: Excel.Range;
 }
 
 /** Checks that a block is free, writes, and clears away what was written if writing breaks off. */
-async function make(run: RunExcel, wanted: Omit<Site, "isNew">, { check, queue, texts }: Making): Promise<void> {
+async function make(
+  run: RunExcel,
+  wanted: Omit<Site, "isNew">,
+  { check, queue, texts, charts = [] }: Making,
+): Promise<Made> {
   let begun: Site | undefined;
   try {
-    await run(async (context) => {
+    return await run(async (context) => {
       const tables = await describeTables(context);
       check(tables);
       const site = await freeSite(context, wanted, tables);
@@ -73,17 +111,19 @@ async function make(run: RunExcel, wanted: Omit<Site, "isNew">, { check, queue, 
       if (site.isNew) context.workbook.worksheets.add(site.sheet);
       queue(context, site);
       const written = rangeOf(context, site);
-      written.load("values");
+      written.load("values,formulas");
       await context.sync();
       const marked = marksMissing(written.values, texts);
-      if (marked === undefined) return;
-      written.values = marked;
+      const made = { isNew: site.isNew, written };
+      if (marked === undefined) return made;
+      rangeOf(context, site).values = marked;
       await context.sync();
+      return made;
     });
   } catch (error) {
     const site = begun;
     if (site !== undefined) {
-      await run((context) => clearAway(context, site)).catch(() => {
+      await run((context) => clearAway(context, site, charts)).catch(() => {
         throw hostUncertain(error);
       });
     }
@@ -168,7 +208,7 @@ function formatOf(cell: BlockCell): string | null {
   return typeof cell === "object" && cell !== null && "formula" in cell ? (cell.numberFormat ?? null) : null;
 }
 
-async function clearAway(context: Excel.RequestContext, site: Site): Promise<void> {
+async function clearAway(context: Excel.RequestContext, site: Site, chartsDrawn: readonly string[]): Promise<void> {
   const made = (await describeTables(context)).find((table) => firstInTable(site, [table]) !== undefined);
   const sheet = context.workbook.worksheets.getItemOrNullObject(site.sheet);
   sheet.load("name");
@@ -176,8 +216,20 @@ async function clearAway(context: Excel.RequestContext, site: Site): Promise<voi
   if (sheet.isNullObject) return;
   if (site.isNew) sheet.delete();
   else {
+    await deleteCharts(context, site.sheet, chartsDrawn);
     if (made !== undefined) context.workbook.tables.getItem(made.id).delete();
     rangeOf(context, site).clear();
   }
   await context.sync();
+}
+
+async function deleteCharts(context: Excel.RequestContext, sheet: string, names: readonly string[]): Promise<void> {
+  if (names.length === 0) return;
+  const charts = names.map((name) => {
+    const chart = context.workbook.worksheets.getItem(sheet).charts.getItemOrNullObject(name);
+    chart.load("name");
+    return chart;
+  });
+  await context.sync();
+  for (const chart of charts) if (!chart.isNullObject) chart.delete();
 }

@@ -1,29 +1,13 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
-import { cellPosition } from "../../../../src/workbook/cell-address";
 import { FileBookHost } from "../../../../src/workbook/file/book-host";
-import type { PlainCell } from "../../../../src/workbook/port";
 import { openBook } from "../../../../src/workbook/saving/open-book";
 import { readWorkbook } from "../../../../src/xlsx/read";
-import { saveEdits } from "../../../../src/xlsx/save-edits";
 import { MemoryStore } from "../../../fakes/file/memory-store";
 import { bookPortContract } from "./contract";
 import { startSheetsFile } from "./start-sheets-file";
-import { editedFile, rawFileCell } from "../raw-file";
+import { editedFile, rawFileCell, typedInto } from "../raw-file";
 import type { StartSheet, TestSheets } from "./test-sheets";
-
-/** The library that reads cells here does not see tables that were added, so that it cannot be used to type. */
-function typedInto(bytes: Uint8Array, name: string, address: string, value: PlainCell): Uint8Array {
-  const model = readWorkbook(bytes, []);
-  const sheet = model.sheets.find((known) => known.name === name)!;
-  const place = cellPosition(address);
-  const others = sheet.cells.filter(
-    (cell) => (cell.row !== place.row || cell.column !== place.column) && cell.value !== null,
-  );
-  const tables = sheet.tables.map((table) => ({ name: table.name, area: table.area }));
-  const fresh = { name, cells: [], spills: [] };
-  return saveEdits(bytes, model, [], [{ name, contents: [...others, { ...place, value }], tables, fresh }]);
-}
 
 function protectedFile(bytes: Uint8Array, name: string): Uint8Array {
   const parts = unzipSync(bytes);

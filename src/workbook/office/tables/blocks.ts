@@ -1,0 +1,86 @@
+import { cellPosition, type CellPosition } from "../../cell-address";
+import { plainCell } from "../../saving/row-match";
+import {
+  filledCells,
+  meantCells,
+  refuseChangedBlock,
+  type StandingCell,
+  standingCells,
+  type WrittenBlock,
+} from "../../saving/written-block";
+import { sheetProtected } from "../../table-error";
+import type { CellBlock } from "../../table-port";
+import { isFormula } from "./cells";
+
+/** The cells of a block as they stand; undefined where its sheet is gone. */
+export async function readBlock(
+  context: Excel.RequestContext,
+  block: CellBlock,
+): Promise<StandingCell[][] | undefined> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(block.sheet);
+  sheet.load("name");
+  await context.sync();
+  if (sheet.isNullObject) return undefined;
+  const range = rangeOver(context, { ...block, cells: meantCells(block) });
+  range.load("values,formulas");
+  await context.sync();
+  return standingCells(block, cellIn(range, block.address));
+}
+
+/** What the cells of a loaded range hold, by their place on the sheet. */
+export function cellIn({ values, formulas }: Excel.Range, address: string): (at: CellPosition) => StandingCell {
+  const first = cellPosition(address);
+  return ({ row, column }) => {
+    const [down, right] = [row - first.row, column - first.column];
+    const [formula, value]: unknown[] = [formulas[down]?.[right], values[down]?.[right]];
+    return isFormula(formula, value) ? { formula: (formula as string).slice(1) } : plainCell(value);
+  };
+}
+
+/** Takes a block out whole, or refuses where one of its cells holds something else. */
+export async function removeBlock(context: Excel.RequestContext, block: WrittenBlock): Promise<void> {
+  const { worksheets } = context.workbook;
+  const found = worksheets.getItemOrNullObject(block.sheet);
+  found.load("name");
+  await context.sync();
+  if (found.isNullObject) return;
+  const sheet = worksheets.getItem(block.sheet);
+  const { protection } = sheet;
+  protection.load("protected");
+  const range = rangeOver(context, block);
+  range.load("values,formulas");
+  const charts = block.charts.map((name) => {
+    const chart = sheet.charts.getItemOrNullObject(name);
+    chart.load("name");
+    return chart;
+  });
+  await context.sync();
+  if (protection.protected) throw sheetProtected(block.sheet);
+  refuseChangedBlock(block, cellIn(range, block.address));
+  for (const chart of charts) if (!chart.isNullObject) chart.delete();
+  for (const { at } of filledCells(block)) sheet.getRangeByIndexes(at.row, at.column, 1, 1).clear();
+  await context.sync();
+  if (block.madeSheet) await deleteIfBare(context, block.sheet);
+}
+
+/** Charts that others drew, tables and what else they typed keep a sheet. */
+async function deleteIfBare(context: Excel.RequestContext, name: string): Promise<void> {
+  const sheet = context.workbook.worksheets.getItem(name);
+  const used = sheet.getUsedRangeOrNullObject(true);
+  used.load("rowIndex");
+  const count = sheet.charts.getCount();
+  await context.sync();
+  // eslint-disable-next-line office-addins/load-object-before-read -- a count comes without being loaded
+  if (!used.isNullObject || count.value > 0) return;
+  sheet.delete();
+  await context.sync();
+}
+
+function rangeOver(
+  context: Excel.RequestContext,
+  { sheet, address, cells }: Pick<WrittenBlock, "sheet" | "address" | "cells">,
+) {
+  const { row, column } = cellPosition(address);
+  const columns = Math.max(...cells.map((line) => line.length));
+  return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, cells.length, columns);
+}
