@@ -1,4 +1,5 @@
 import type { Block } from "../block";
+import { againstBefore } from "./against-before";
 import { byLactation } from "./by-lactation";
 import { causes } from "./causes";
 import { coverage } from "./coverage";
@@ -13,6 +14,7 @@ import { newAndRepeat } from "./new-and-repeat";
 export const herdBlocks: readonly Block[] = [
   coverage,
   lesionRates,
+  againstBefore,
   byLactation,
   months,
   hornAndInfectious,

@@ -7,7 +7,7 @@ import { input, part } from "../expression/places";
 import { from, gap, inPeriod, period, to } from "./inputs";
 import { findings } from "./lesion-rates";
 
-const marks = call("LESION.NEWCASE", ...findings, input("gapDays"));
+export const marks = call("LESION.NEWCASE", ...findings, input("gapDays"));
 
 /** Cows listed at most where a part must end; more make the list longer than its room. */
 const COWS = 40;

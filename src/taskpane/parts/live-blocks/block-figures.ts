@@ -15,6 +15,12 @@ export class BlockFigures {
     return found?.kind === "figure" && typeof found.value === "number" ? found.value : undefined;
   }
 
+  /** The words of a figure; undefined where it has none. */
+  text(id: string): string | undefined {
+    const found = this.#parts.get(id);
+    return found?.kind === "figure" && typeof found.value === "string" ? found.value : undefined;
+  }
+
   /** The number in an input; undefined where it holds none. */
   input(name: string): number | undefined {
     const value = this.computed.inputs.find((input) => input.name === name)?.value;

@@ -103,9 +103,17 @@ const causes: Answer = (figures) => {
     : `First: ${where.toLowerCase()} (${formatNumber(share, PERCENT)} of the findings).`;
 };
 
+const againstBefore: Answer = (figures) => {
+  const [now, before] = [figures.number("now"), figures.number("before")];
+  const verdict = figures.text("verdict");
+  if (now === undefined || before === undefined || verdict === undefined) return undefined;
+  return `${counted(now, "new case")} in this time, ${formatNumber(before, "#,##0")} in as many days before: ${verdict}.`;
+};
+
 const ANSWERS: Readonly<Record<string, Answer>> = {
   coverage,
   "lesion-rates": lesionRates,
+  "against-before": againstBefore,
   "lesions-by-lactation": byLactation,
   "lesion-months": months,
   "horn-and-infectious": hornAndInfectious,

@@ -10,6 +10,7 @@ import { choicesOf, daysOf, daysText } from "./choices";
 import { ChoicesView } from "./choices-view";
 import { givenTo } from "./given";
 import { LESION_CHOICES, USUAL_LESION } from "./lesion-choices";
+import { Change, CHANGE_PARTS } from "./part-views/change";
 import { NewAndRepeatPicture } from "./part-views/new-and-repeat";
 import { SlowProgress } from "./progress";
 import { BlockSection } from "./section";
@@ -121,15 +122,23 @@ function HerdSection({ computed, ...props }: HerdViewProps & { readonly computed
     <BlockSection
       computed={computed}
       opened={block.id === OPENED}
-      left={block.id === "lesions-by-lactation" && lesionOf(state) === USUAL_LESION ? ["chosen"] : []}
-      before={<Before {...props} id={block.id} />}
+      left={leftOut(block.id, state)}
+      before={<Before {...props} computed={computed} />}
       after={given !== undefined && <PutLiveBlock computed={computed} given={given} workbook={workbook} />}
     />
   );
 }
 
+/** Parts of a block that its section does not list: there is nothing in them, or the section shows them otherwise. */
+function leftOut(id: string, state: LiveState): readonly string[] {
+  if (id === "against-before") return CHANGE_PARTS;
+  return id === "lesions-by-lactation" && lesionOf(state) === USUAL_LESION ? ["chosen"] : [];
+}
+
 /** What a section shows beside its block. */
-function Before({ id, state, dispatch }: HerdViewProps & { readonly id: string }) {
+function Before({ computed, state, dispatch }: HerdViewProps & { readonly computed: ComputedBlock }) {
+  const { id } = computed.block;
+  if (id === "against-before") return <Change computed={computed} />;
   if (id === "new-and-repeat") {
     const table = lesionTableIn(state.computed);
     return typeof table === "object" ? <NewAndRepeatPicture table={table} /> : null;

@@ -1,0 +1,106 @@
+import type { Block, Figure, Part } from "../block";
+import { call } from "../expression/call";
+import { column } from "../expression/columns";
+import type { Expression } from "../expression/expression";
+import { countOf } from "../expression/filtered";
+import { arithmetic, iff, is } from "../expression/operators";
+import { input, part } from "../expression/places";
+import { DAY, from, gap, period, to } from "./inputs";
+import { cowDays, findings } from "./lesion-rates";
+import { marks } from "./new-and-repeat";
+
+/** Rows kept free: most herds have fewer lesions in a period. */
+const LESION_ROWS = 20;
+
+const date = column("Findings", "date");
+
+function newCases(first: Expression, last: Expression): Expression {
+  return countOf(
+    { column: marks, is: "=", than: 1 },
+    { column: date, is: ">=", than: first },
+    { column: date, is: "<=", than: last },
+  );
+}
+
+function figure(id: string, label: string, value: Expression, format?: string, note?: string): Figure {
+  return {
+    kind: "figure",
+    id,
+    label,
+    value,
+    ...(format === undefined ? {} : { format }),
+    ...(note === undefined ? {} : { note }),
+  };
+}
+
+function lesions(id: string, title: string, first: Expression, last: Expression, days: Expression): Part {
+  return {
+    kind: "table",
+    id,
+    title,
+    value: call("LESION.TABLE", ...findings, first, last, days, undefined, input("gapDays")),
+    of: "LESION.TABLE",
+    rows: LESION_ROWS,
+  };
+}
+
+const [firstBefore, lastBefore] = [part("fromBefore"), part("toBefore")];
+const both = arithmetic(part("now"), "+", part("before"));
+const [low, high, expected] = [part("low"), part("high"), part("expected")];
+
+/**
+ * Two counts over two times are compared through the part of both that falls into the later: where nothing changed it
+ * is the later's part of the cow-days. Source: Przyborowski J, Wilenski H 1940, Homogeneity of results in testing
+ * samples from Poisson series, Biometrika 31:313-323; here with Wilson's limits of the part.
+ */
+export const againstBefore: Block = {
+  id: "against-before",
+  title: "This time against the time before",
+  about:
+    "New cases of this time against those of as many days before it, and whether the difference is more than chance.",
+  screen: "herd",
+  inputs: [...period, gap],
+  parts: [
+    figure(
+      "fromBefore",
+      "The time before, from",
+      arithmetic(arithmetic(from, "+", from), "-", arithmetic(to, "+", 1)),
+      DAY,
+    ),
+    figure("toBefore", "up to", arithmetic(from, "-", 1), DAY),
+    figure("cowDays", "Cow-days at risk, this time", cowDays, "#,##0"),
+    figure(
+      "cowDaysBefore",
+      "Cow-days at risk, before",
+      call("COW.DAYS", column("Cows", "entered"), column("Cows", "left"), firstBefore, lastBefore),
+      "#,##0",
+    ),
+    figure("now", "New cases, this time", newCases(from, to), "0"),
+    figure("before", "New cases, before", newCases(firstBefore, lastBefore), "0"),
+    figure("share", "Part of both that falls into this time", arithmetic(part("now"), "/", both), "0%"),
+    figure("low", "its lower limit", call("SHARE.LOW", part("now"), both), "0%"),
+    figure("high", "its upper limit", call("SHARE.HIGH", part("now"), both), "0%"),
+    figure(
+      "expected",
+      "Part to expect if nothing changed",
+      arithmetic(part("cowDays"), "/", arithmetic(part("cowDays"), "+", part("cowDaysBefore"))),
+      "0%",
+    ),
+    figure(
+      "verdict",
+      "The difference",
+      iff(
+        is(low, ">", expected),
+        "more new cases than before, more than chance explains",
+        iff(is(high, "<", expected), "fewer new cases than before, more than chance explains", "chance may explain it"),
+      ),
+    ),
+    lesions("lesionsNow", "New cases by lesion, this time", from, to, part("cowDays")),
+    lesions("lesionsBefore", "New cases by lesion, before", firstBefore, lastBefore, part("cowDaysBefore")),
+  ],
+  charts: [],
+  notes: [
+    "Both times must have been recorded alike: more trimming days, another trimmer or a list begun late look like a change.",
+    "Cows that were taken out of the list of cows are missing from the days at risk.",
+  ],
+};

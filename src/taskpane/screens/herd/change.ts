@@ -1,0 +1,62 @@
+import { USUAL_LEVEL } from "../../../core/shared/statistics/interval";
+import { wilsonInterval } from "../../../core/shared/statistics/wilson-interval";
+import { type LesionCases, type LesionTable, parentsOf } from "./lesions";
+
+/** A lesion in two times. */
+export interface LesionChange {
+  readonly name: string;
+  readonly now: number;
+  readonly before: number;
+  /** New cases per 100 cow-years. */
+  readonly rateNow: number;
+  readonly rateBefore: number;
+  /** Whether more than chance lies between them. */
+  readonly verdict: "more" | "fewer" | "may be chance";
+}
+
+/** The lesions of both times, most cases first; all of them together stand last. */
+export function lesionChanges(
+  now: LesionTable,
+  before: LesionTable,
+  cowDays: { readonly now: number; readonly before: number },
+): readonly LesionChange[] {
+  const expected = cowDays.now / (cowDays.now + cowDays.before);
+  const rows = new Map<string, { now?: LesionCases; before?: LesionCases }>();
+  for (const lesion of parentsOf(now)) rows.set(lesion.code, { now: lesion });
+  for (const lesion of parentsOf(before)) rows.set(lesion.code, { ...rows.get(lesion.code), before: lesion });
+  const changes = [...rows.values()].map(({ now, before }) => changeOf(now, before, expected));
+  const all = now.all === undefined && before.all === undefined ? [] : [changeOf(now.all, before.all, expected)];
+  return [...changes.sort((a, b) => b.now + b.before - a.now - a.before), ...all];
+}
+
+/** Where nothing changed, the part of both counts that falls into the later time is its part of the cow-days. */
+function changeOf(now: LesionCases | undefined, before: LesionCases | undefined, expected: number): LesionChange {
+  const [cases, casesBefore] = [now?.newCases ?? 0, before?.newCases ?? 0];
+  const both = cases + casesBefore;
+  const limits = both === 0 ? { low: 0, high: 1 } : wilsonInterval(cases, both, USUAL_LEVEL);
+  return {
+    name: now?.name ?? before?.name ?? "",
+    now: cases,
+    before: casesBefore,
+    rateNow: now?.rate ?? 0,
+    rateBefore: before?.rate ?? 0,
+    verdict: limits.low > expected ? "more" : limits.high < expected ? "fewer" : "may be chance",
+  };
+}
+
+/** Which lesions changed beyond chance, in a sentence. */
+export function changesSentence(changes: readonly LesionChange[]): string {
+  const names = (wanted: LesionChange["verdict"]): string =>
+    changes
+      .slice(0, -1)
+      .filter(({ verdict }) => verdict === wanted)
+      .map(({ name }) => name.toLowerCase())
+      .join(", ");
+  const [more, fewer] = [names("more"), names("fewer")];
+  if (more === "" && fewer === "") return "No lesion changed by more than chance explains.";
+  return [
+    ...(more === "" ? [] : [`More than before, beyond chance: ${more}.`]),
+    ...(fewer === "" ? [] : [`Fewer than before, beyond chance: ${fewer}.`]),
+    "The others may differ by chance.",
+  ].join(" ");
+}
