@@ -13,6 +13,12 @@ export interface TestPageOptions {
   readonly today: Date;
 }
 
+/** A page with what it complained about. */
+export interface OpenedPage {
+  readonly page: Page;
+  readonly errors: string[];
+}
+
 /** A page of a test's own, built as the pane ships, under the policy that the trial's server sends. */
 export class TestPage {
   private constructor(
@@ -36,7 +42,7 @@ export class TestPage {
   }
 
   /** The page as a new user opens it, with what it complained about. */
-  async open(query = "", options: BrowserContextOptions = {}): Promise<{ page: Page; errors: string[] }> {
+  async open(query = "", options: BrowserContextOptions = {}, today = this.today): Promise<OpenedPage> {
     const context = await this.browser.newContext({ viewport: { width: 350, height: 800 }, ...options });
     const page = await context.newPage();
     const errors: string[] = [];
@@ -44,7 +50,7 @@ export class TestPage {
     page.on("console", (message) => {
       if (message.type() === "error") errors.push(message.text());
     });
-    await page.clock.setFixedTime(this.today);
+    await page.clock.setFixedTime(today);
     await page.goto(`${this.server.address}index.html${query}`);
     return { page, errors };
   }

@@ -1,74 +1,22 @@
-import { createRequire } from "node:module";
-import { join } from "node:path";
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import webpack, { type Configuration } from "webpack";
-import { serve, type TrialServer } from "../../../src/entries/trial-build/server";
+import type { BrowserContextOptions } from "playwright-core";
+import { type OpenedPage, TestPage } from "../test-page";
 
-const ROOT = join(__dirname, "../../..");
-const BUILT = join(ROOT, ".cache/record-page");
-
-/** The pane alone on its page, built as it ships, under the policy that the trial's server sends. */
+/** The pane alone on its page, on an invented herd that lives in March 2026. */
 export class RecordPage {
-  private constructor(
-    private readonly server: TrialServer,
-    private readonly browser: Browser,
-  ) {}
+  private constructor(private readonly host: TestPage) {}
 
   static async start(): Promise<RecordPage> {
-    await build();
-    const mounts = [
-      { path: "/", folder: __dirname },
-      { path: "/", folder: BUILT },
-    ];
-    const browser = await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
-    return new RecordPage(await serve(mounts, 0), browser);
+    return new RecordPage(await TestPage.start({ name: "record-page", today: new Date("2026-03-10T09:00:00") }));
   }
 
-  /** A page of a new user, with what it complained about. */
-  async open(query = "", options: BrowserContextOptions = {}): Promise<{ page: Page; errors: string[] }> {
-    const context = await this.browser.newContext({ viewport: { width: 350, height: 800 }, ...options });
-    const page = await context.newPage();
-    const errors: string[] = [];
-    page.on("pageerror", ({ message }) => errors.push(message));
-    page.on("console", (message) => {
-      if (message.type() === "error") errors.push(message.text());
-    });
-    // The invented herd lives in March 2026.
-    await page.clock.setFixedTime(new Date("2026-03-10T09:00:00"));
-    await page.goto(`${this.server.address}index.html${query}`);
-    await page.getByText("Number or name, then Enter").waitFor();
-    return { page, errors };
+  /** A page of a new user, once Record can be used. */
+  async open(query = "", options: BrowserContextOptions = {}): Promise<OpenedPage> {
+    const opened = await this.host.open(query, options);
+    await opened.page.getByText("Number or name, then Enter").waitFor();
+    return opened;
   }
 
-  async close(): Promise<void> {
-    await this.browser.close();
-    await this.server.close();
+  close(): Promise<void> {
+    return this.host.close();
   }
-}
-
-async function build(): Promise<void> {
-  const configurations = createRequire(__filename)(join(ROOT, "webpack.config.js")) as Configuration[];
-  const trial = configurations.find(({ name }) => name === "trial")!;
-  const compiler = webpack({
-    ...trial,
-    name: "record-page",
-    mode: "production",
-    entry: { "record-page": join(__dirname, "entry.ts") },
-    output: { path: BUILT, filename: "[name].js", publicPath: "auto" },
-    cache: false,
-    module: { rules: trial.module!.rules!.map((rule) => withoutFolder(rule)) },
-  })!;
-  await new Promise<void>((resolve, reject) => {
-    compiler.run((error, stats) => {
-      if (error) reject(error);
-      else if (stats?.hasErrors() === true) reject(new Error(stats.toString({ preset: "errors-only" })));
-      else resolve();
-    });
-  });
-  await new Promise<void>((resolve) => compiler.close(() => resolve()));
-}
-
-/** The rules of the project for TypeScript, on the test's own files too. */
-function withoutFolder(rule: unknown): object {
-  return { ...(rule as object), include: undefined };
 }
