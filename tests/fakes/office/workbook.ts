@@ -87,7 +87,7 @@ function usedArea(sheet: FakeSheet, valuesOnly: boolean): FakeArea | undefined {
     valuesOnly ? [...cells.values()].some(({ value }) => value !== "") : cells.size > 0;
   const rows = [...sheet.cells].filter(([, cells]) => isUsed(cells));
   if (rows.length === 0) return undefined;
-  const columns = rows.flatMap(([, cells]) => [...cells.keys()]);
+  const columns = [...new Set(rows.flatMap(([, cells]) => [...cells.keys()]))];
   const [row, column] = [Math.min(...rows.map(([at]) => at)), Math.min(...columns)];
   return {
     sheet,

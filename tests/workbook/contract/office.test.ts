@@ -121,3 +121,60 @@ tablePortContract(
 tablePortContract(officeHost("an Excel that takes in only one row", { ...USUAL_HABITS, growth: "first" }), {
   runs: 30,
 });
+
+test("charts of a block follow its cells and go with it", async () => {
+  const document = startDocument([], USUAL_HABITS);
+  documents.push(document);
+  const port = openTables(new OfficeHost(fakeRun(document, {})));
+  const area = (firstRow: number, column: number) => ({
+    firstRow,
+    firstColumn: column,
+    lastRow: firstRow + 1,
+    lastColumn: column,
+  });
+  await port.writeBlock({
+    id: "chart",
+    title: "By month",
+    sheet: "By month",
+    address: "B2",
+    cells: [
+      ["Month", "New", "Again"],
+      ["May", 3, 1],
+      ["June", 4, 2],
+    ],
+    charts: [
+      {
+        type: "stacked columns",
+        title: "Lesions",
+        altText: "Lesions of each month",
+        categories: area(1, 0),
+        series: [
+          { name: "New", values: area(1, 1) },
+          { name: "Again", values: area(1, 2) },
+        ],
+        place: { firstRow: 4, firstColumn: 0, lastRow: 12, lastColumn: 4 },
+      },
+    ],
+  });
+  const [sheet] = document.sheets;
+  const cells = (column: number) => ({ row: 2, column, rows: 2, columns: 1 });
+  expect(sheet?.charts).toEqual([
+    {
+      name: "Lesions (By month B2, 1)",
+      type: "ColumnStacked",
+      title: "Lesions",
+      over: [
+        { row: 5, column: 1, rows: 1, columns: 1 },
+        { row: 13, column: 5, rows: 1, columns: 1 },
+      ],
+      series: [
+        { name: "New", values: cells(2), categories: cells(1) },
+        { name: "Again", values: cells(3), categories: cells(1) },
+      ],
+    },
+  ]);
+  sheet?.charts.push({ name: "own", type: "Line", title: "", over: [], series: [] });
+  await port.takeBack("chart");
+  expect(document.sheets).toHaveLength(1);
+  expect(sheet?.charts.map(({ name }) => name)).toEqual(["own"]);
+});
