@@ -24,9 +24,9 @@ export interface HerdTables {
 export class BlockData implements NamedData {
   readonly asOf: DaySerial;
   readonly scale: Scale;
-  readonly kept = new Recent<Value>();
-  readonly chosenRows = new Recent<readonly number[]>();
-  readonly answers = new Recent<Answer | Fault>();
+  readonly kept = new Recent<Kept<Value>>();
+  readonly chosenRows = new Recent<Kept<readonly number[]>>();
+  readonly answers = new Recent<Kept<Value> | Fault>();
   readonly #tables: ReadonlyMap<string, TableContent>;
   readonly #columns = new Map<string, Rows | undefined>();
 
@@ -65,14 +65,19 @@ export class BlockData implements NamedData {
   }
 }
 
-/** What a worksheet function gave. */
-export interface Answer {
-  readonly value: Value;
+/** A value that was computed, and what must be known beside it. */
+export interface Kept<T> {
+  readonly value: T;
   readonly remarks: readonly string[];
 }
 
+export interface Store<T> {
+  get(key: string): T | undefined;
+  set(key: string, value: T): void;
+}
+
 /** Values by their formula. Trying many inputs must not fill the memory: the ones made longest ago go first. */
-class Recent<T> {
+class Recent<T> implements Store<T> {
   readonly #values = new Map<string, T>();
 
   get(key: string): T | undefined {

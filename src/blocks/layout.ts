@@ -120,6 +120,7 @@ class Layout {
       // What was begun of the part makes way for the sentence.
       this.#cells.length = Math.min(this.#cells.length, start);
       this.#row = start;
+      delete this.#places[part.id];
       const label = part.kind === "figure" ? part.label : part.title;
       this.#refusals.push(`${label}: ${error.sentence}`);
       this.#put(this.#row, 0, { value: label, look: "label" });
@@ -196,7 +197,7 @@ class Layout {
       [day, ...figuresOfDay(part, row)].forEach((expression, column) => {
         const { format } = columns[column]!;
         this.#put(top + 1 + row, column, {
-          formula: expression.text(names),
+          formula: this.#textOr(expression, names, part, row),
           look: "computed",
           ...(column > 0 ? { alignRight: true } : {}),
           ...(format === undefined ? {} : { numberFormat: format }),
@@ -204,6 +205,18 @@ class Layout {
       });
     }
     this.#row = top + length + 1;
+  }
+
+  /** A figure of a series for which the workbook has no data shows that it is not there; the others stand. */
+  #textOr(expression: Expression, names: Names, { id, title }: Series, row: number): string {
+    try {
+      return expression.text(names);
+    } catch (error) {
+      if (!(error instanceof MissingData)) throw error;
+      const refusal = `${title}: ${error.sentence}`;
+      if (!this.#refusals.includes(refusal)) this.#refusals.push(refusal);
+      return `IF(${names.part(cellOfSeries(id, row, 0))}="","",NA())`;
+    }
   }
 
   #addChart(chart: Chart, column: number): void {
@@ -238,6 +251,7 @@ class Layout {
     };
     return {
       column: (table, key) => references.column(table, key),
+      range: (table, key) => references.range(table, key),
       settings: (table) => references.settings(table),
       asOf: references.asOf,
       scale: references.scale,

@@ -5,6 +5,7 @@ import type { Names } from "./expression/names";
 /** Names that only serve to read which functions a formula calls. */
 const anyNames: Names = {
   column: (table, key) => `${table}[${key}]`,
+  range: (table, key) => `${table}[${key}]`,
   settings: (table) => table,
   input: () => "A1",
   part: () => "A1",

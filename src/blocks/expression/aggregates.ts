@@ -14,14 +14,11 @@ export function cellAt(table: Expression, row: number, column: number): Expressi
   };
 }
 
-/** A column of what a formula fills, counted from 1, without its heading: DROP(INDEX(...)). */
+/** A column of what a formula fills, its heading included; counted from 1. */
 export function columnOfTable(table: Expression, column: number): Expression {
   return {
-    text: (names) => `DROP(INDEX(${table.text(names)},0,${column}),1)`,
-    compute: (run) =>
-      rowsOf(table.compute(run))
-        .slice(1)
-        .map((row) => [row[column - 1] ?? null]),
+    text: (names) => `INDEX(${table.text(names)},0,${column})`,
+    compute: (run) => rowsOf(table.compute(run)).map((row) => [row[column - 1] ?? null]),
   };
 }
 
@@ -44,14 +41,6 @@ export function asTexts(cells: Expression): Expression {
     isOpen: true,
     text: (names) => `${bracketed(cells, names)}&""`,
     compute: (run) => elementwise([cells.compute(run)], (cell) => String(cell ?? "")),
-  };
-}
-
-/** COUNT: how many cells hold a number. */
-export function countNumbers(cells: Expression): Expression {
-  return {
-    text: (names) => `COUNT(${cells.text(names)})`,
-    compute: (run) => rowsOf(cells.compute(run)).filter(([cell]) => typeof cell === "number").length,
   };
 }
 

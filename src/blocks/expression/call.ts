@@ -1,7 +1,6 @@
 import { worksheetName } from "../../functions/names";
-import type { Expression, Run } from "./expression";
-import type { Value } from "./values";
-import { Fault } from "./fault";
+import type { Expression } from "./expression";
+import { Fault, MissingData } from "./fault";
 
 /** A call of one of our worksheet functions; undefined stands for an argument that is left out. */
 export function call(id: string, ...given: readonly (Expression | undefined)[]): Expression {
@@ -12,19 +11,23 @@ export function call(id: string, ...given: readonly (Expression | undefined)[]):
       return `${worksheetName(id)}(${texts.join(",")})`;
     },
     compute(run) {
-      const values = given.map((argument) => (argument === undefined ? null : argumentValue(argument, run)));
+      const faults: Fault[] = [];
+      const values = given.map((argument) => {
+        try {
+          return argument === undefined ? null : argument.compute(run);
+        } catch (error) {
+          if (!(error instanceof Fault)) throw error;
+          faults.push(error);
+          return null;
+        }
+      });
+      // What the workbook lacks altogether is told before what is wrong in it.
+      const missing = faults.find((fault) => fault instanceof MissingData);
+      if (missing !== undefined) throw missing;
+      // A function is not run on an error: it then shows #VALUE!, whatever the error was.
+      if (faults[0] !== undefined) throw new Fault("#VALUE!", faults[0].sentence);
       return run.call(id, values, expression);
     },
   };
   return expression;
-}
-
-/** A function is not run on an error: it then shows #VALUE!, whatever the error was. */
-function argumentValue(argument: Expression, run: Run): Value {
-  try {
-    return argument.compute(run);
-  } catch (error) {
-    if (error instanceof Fault) throw new Fault("#VALUE!", error.sentence);
-    throw error;
-  }
 }

@@ -1,6 +1,6 @@
 import { addMonths, dateOf, FIRST_DAY, LAST_DAY, serialOf } from "../../core/shared/days";
 import type { PlainCell } from "../../workbook/port";
-import { rowsOf, single } from "./elementwise";
+import { orFault, rowsOf, single } from "./elementwise";
 import { bracketed, type Expression, type Run } from "./expression";
 import { Fault, isError } from "./fault";
 
@@ -37,6 +37,21 @@ export function latestDay(days: Expression, upTo: Expression, none: string): Exp
 /** The latest of the days in a column before `day`; `none` where there is no such day, or `day` itself is none. */
 export function dayBefore(days: Expression, day: Expression, none: string): Expression {
   return latest(days, "<", day, none);
+}
+
+/** MIN: the earliest of the days in a column; 0 where it holds none. */
+export function earliestDay(days: Expression): Expression {
+  return {
+    text: (names) => `MIN(${days.text(names)})`,
+    compute(run) {
+      let earliest: number | undefined;
+      for (const [cell = null] of rowsOf(days.compute(run))) {
+        const day = orFault(cell);
+        if (typeof day === "number" && (earliest === undefined || day < earliest)) earliest = day;
+      }
+      return earliest ?? 0;
+    },
+  };
 }
 
 function latest(days: Expression, operator: "<" | "<=", limit: Expression, none: string): Expression {

@@ -5,6 +5,11 @@ export type Scale = "0-3" | "1-5";
 export interface References {
   /** Such as "Findings[Cow]". Throws MissingData where no formula can name it. */
   column(table: string, key: string): string;
+  /**
+   * The same where a function takes nothing but cells as they stand: COUNTIFS and its like. Throws MissingData also
+   * where the farm's words or units would have to be translated.
+   */
+  range(table: string, key: string): string;
   /** A settings table without its headings: "Targets". Throws MissingData where there is none. */
   settings(table: string): string;
   /** The day that the workbook counts from: "AsOf" where it has that name, else "TODAY()". */

@@ -1,8 +1,8 @@
 import type { PlainCell } from "../../workbook/port";
 import { asNumber, cellOf, elementwise, orFault } from "./elementwise";
-import { bracketed, type Expression, literal } from "./expression";
-import { isRows } from "./values";
-import { Fault, isError } from "./fault";
+import { bracketed, type Expression, literal, type Run } from "./expression";
+import { isRows, type Value } from "./values";
+import { Fault, isError, MissingData } from "./fault";
 import { compare, type Comparison } from "./order";
 
 /** A comparison: TRUE or FALSE, row by row where a side is a column. */
@@ -11,7 +11,7 @@ export function is(left: Expression, operator: Comparison, right: Expression | P
   return {
     isOpen: true,
     text: (names) => `${bracketed(left, names)}${operator}${bracketed(other, names)}`,
-    compute: (run) => elementwise([left.compute(run), other.compute(run)], (a, b) => compare(a, operator, b)),
+    compute: (run) => overRows([left, other], run, (a, b) => compare(a, operator, b)),
   };
 }
 
@@ -26,7 +26,7 @@ export function arithmetic(
     isOpen: true,
     text: (names) => `${bracketed(first, names)}${operator}${bracketed(second, names)}`,
     compute: (run) =>
-      elementwise([first.compute(run), second.compute(run)], (a, b) => {
+      overRows([first, second], run, (a, b) => {
         const [x, y] = [asNumber(a), asNumber(b)];
         if (typeof x === "string") return x;
         if (typeof y === "string") return y;
@@ -44,8 +44,8 @@ export function iff(condition: Expression, yes: Expression | PlainCell, no: Expr
     compute(run) {
       const met = condition.compute(run);
       if (!isRows(met)) return (isMet(orFault(met)) ? first : second).compute(run);
-      const sides = [first.compute(run), second.compute(run)] as const;
-      return met.map(([cell = null], row) => [isError(cell) ? cell : cellOf(sides[isMet(cell) ? 0 : 1], row)]);
+      const sides = [valueOrFault(first, run), valueOrFault(second, run)].map(shown);
+      return met.map(([cell = null], row) => [isError(cell) ? cell : cellOf(sides[isMet(cell) ? 0 : 1]!, row)]);
     },
   };
 }
@@ -53,6 +53,27 @@ export function iff(condition: Expression, yes: Expression | PlainCell, no: Expr
 function isMet(cell: PlainCell): boolean {
   if (typeof cell === "string") throw new Fault("#VALUE!", "A condition holds a text.");
   return Boolean(cell);
+}
+
+/** Runs a computation over cells. Beside a column an error of a single cell stays in the rows that use it. */
+function overRows(operands: readonly Expression[], run: Run, compute: (...cells: PlainCell[]) => PlainCell): Value {
+  const values = operands.map((operand) => valueOrFault(operand, run));
+  const fault = values.find((value) => value instanceof Fault);
+  if (fault !== undefined && !values.some((value) => !(value instanceof Fault) && isRows(value))) throw fault;
+  return elementwise(values.map(shown), compute);
+}
+
+function valueOrFault(expression: Expression, run: Run): Value | Fault {
+  try {
+    return expression.compute(run);
+  } catch (error) {
+    if (error instanceof Fault && !(error instanceof MissingData)) return error;
+    throw error;
+  }
+}
+
+function shown(value: Value | Fault): Value {
+  return value instanceof Fault ? value.code : value;
 }
 
 /** ISNUMBER, row by row where it is asked of a column. */

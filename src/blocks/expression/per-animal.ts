@@ -1,5 +1,5 @@
 import type { PlainCell } from "../../workbook/port";
-import { column } from "./columns";
+import { columns } from "./columns";
 import { cellOf, rowsOf } from "./elementwise";
 import type { Expression, Run } from "./expression";
 import type { Rows, Value } from "./values";
@@ -29,14 +29,10 @@ function nameOf(cow: PlainCell): string {
 
 /** The first day from a given one on which each cow stands under Findings with a lesion; 0, a blank, where there is none. */
 export function firstFindingFrom(cows: Expression, days: Expression): Expression {
-  const [cow, date, lesion] = (["cow", "date", "lesion"] as const).map((key) => column("Findings", key)) as [
-    Expression,
-    Expression,
-    Expression,
-  ];
+  const { cow, date, lesion } = columns("Findings", "cow", "date", "lesion");
   return {
     text(names) {
-      const [c, d, l] = [cow.text(names), date.text(names), lesion.text(names)];
+      const [c = "", d = "", l = ""] = ["cow", "date", "lesion"].map((key) => names.range("Findings", key));
       return `MINIFS(${d},${c},${cows.text(names)},${d},">="&${days.text(names)},${l},"<>none",${l},"<>")`;
     },
     compute(run) {
@@ -57,15 +53,11 @@ export function firstFindingFrom(cows: Expression, days: Expression): Expression
 
 /** The count of each cow's last test before a day, or of her first from a day on; 0, which is no count, where there is none. */
 export function countOfTest(cows: Expression, which: "last before" | "first from", days: Expression): Expression {
-  const [cow, date, count] = (["cow", "date", "count"] as const).map((key) => column("Tests", key)) as [
-    Expression,
-    Expression,
-    Expression,
-  ];
+  const { cow, date, count } = columns("Tests", "cow", "date", "count");
   const [pick, criterion] = which === "last before" ? (["MAXIFS", "<"] as const) : (["MINIFS", ">="] as const);
   return {
     text(names) {
-      const [c, d, n] = [cow.text(names), date.text(names), count.text(names)];
+      const [c = "", d = "", n = ""] = ["cow", "date", "count"].map((key) => names.range("Tests", key));
       const [wanted, day] = [cows.text(names), days.text(names)];
       return `SUMIFS(${n},${c},${wanted},${d},${pick}(${d},${c},${wanted},${d},"${criterion}"&${day}))`;
     },

@@ -1,7 +1,7 @@
 import { DomainError } from "../../core/shared/domain-error";
 import type { FunctionSpec } from "../../functions/define";
 import { evaluate } from "../../functions/evaluate";
-import type { Answer, BlockData } from "../data";
+import type { BlockData, Kept, Store } from "../data";
 import type { Expression, Run } from "./expression";
 import { Fault, MissingData } from "./fault";
 import type { Names } from "./names";
@@ -26,9 +26,10 @@ export class BlockRun implements Run {
   ) {
     this.#names = {
       column: (table, key) => `${table}[${key}]`,
+      range: (table, key) => `${table}[${key}]`,
       settings: (table) => table,
-      input: (name) => cellText(this.input(name)),
-      part: (id) => cellText(this.part(id)),
+      input: (name) => cellText(() => this.input(name)),
+      part: (id) => cellText(() => this.part(id)),
       asOf: String(data.asOf),
       scale: data.scale,
     };
@@ -63,21 +64,30 @@ export class BlockRun implements Run {
   }
 
   once(expression: Expression, compute: () => Value): Value {
-    const key = expression.text(this.#names);
-    const known = this.data.kept.get(key);
-    if (known !== undefined) return known;
-    const value = compute();
-    this.data.kept.set(key, value);
-    return value;
+    return this.#keep(this.data.kept, expression, compute);
   }
 
   rowsOnce(conditions: Expression, find: () => readonly number[]): readonly number[] {
-    const key = conditions.text(this.#names);
-    const known = this.data.chosenRows.get(key);
-    if (known !== undefined) return known;
-    const rows = find();
-    this.data.chosenRows.set(key, rows);
-    return rows;
+    return this.#keep(this.data.chosenRows, conditions, find);
+  }
+
+  /** A kept value brings the remarks along that were made when it was computed. */
+  #keep<T>(store: Store<Kept<T>>, expression: Expression, compute: () => T): T {
+    const key = expression.text(this.#names);
+    let kept = store.get(key);
+    if (kept === undefined) {
+      const before = [...this.remarks];
+      this.remarks.clear();
+      try {
+        kept = { value: compute(), remarks: [...this.remarks] };
+      } finally {
+        const own = [...this.remarks];
+        this.remarks.clear();
+        for (const remark of [...before, ...own]) this.remarks.add(remark);
+      }
+      store.set(key, kept);
+    } else for (const remark of kept.remarks) this.remarks.add(remark);
+    return kept.value;
   }
 
   call(id: string, values: readonly Value[], expression: Expression): Value {
@@ -89,7 +99,7 @@ export class BlockRun implements Run {
     return answer.value;
   }
 
-  #evaluate(id: string, values: readonly Value[]): Answer | Fault {
+  #evaluate(id: string, values: readonly Value[]): Kept<Value> | Fault {
     const spec = this.specOf(id);
     if (spec === undefined) return new Fault("#NAME?", `The function HERD.${id} is not loaded.`);
     try {
@@ -101,6 +111,13 @@ export class BlockRun implements Run {
   }
 }
 
-function cellText(value: Value): string {
-  return isRows(value) ? `{${value.map((row) => row.map(literalText).join(",")).join(";")}}` : literalText(value);
+/** What a cell shows, as part of a key. */
+function cellText(read: () => Value): string {
+  try {
+    const value = read();
+    return isRows(value) ? `{${value.map((row) => row.map(literalText).join(",")).join(";")}}` : literalText(value);
+  } catch (error) {
+    if (error instanceof Fault) return error.code;
+    throw error;
+  }
 }

@@ -1,9 +1,9 @@
 import type { Block } from "../block";
-import { blanksAsText, countNumbers } from "../expression/aggregates";
+import { blanksAsText } from "../expression/aggregates";
 import { call } from "../expression/call";
 import { columns } from "../expression/columns";
 import { type Expression, literal } from "../expression/expression";
-import { type Condition, filtered } from "../expression/filtered";
+import { type Condition, countOf, filtered } from "../expression/filtered";
 import { firstFindingFrom } from "../expression/per-animal";
 import { input, scale } from "../expression/places";
 import { inPeriod, period } from "./inputs";
@@ -30,7 +30,7 @@ export const lameToTreated: Block = {
   screen: "herd",
   inputs: [...period, { name: "hours", label: "In time within, hours", usual: literal(SOON_HOURS), format: "0" }],
   parts: [
-    { kind: "figure", id: "cases", label: "Cows that became lame", value: countNumbers(seenOn), format: "0" },
+    { kind: "figure", id: "cases", label: "Cows that became lame", value: countOf(...newlyLame), format: "0" },
     { kind: "figure", id: "inTime", label: "Treated in time", value: within(input("hours")), format: "0%" },
     {
       kind: "figure",

@@ -9,14 +9,16 @@ import { headingOf } from "../tables";
 /** How formulas name the tables of a workbook that are our own. */
 export function ownReferences(tables: readonly TableInfo[], hasAsOf: boolean): References {
   const byName = new Map(tables.map((table) => [table.name, table]));
+  const column = (table: string, key: string): string => {
+    const known = byName.get(table);
+    const wanted = foldHeading(headingOf(table, key));
+    const found = known?.columns.find(({ heading }) => foldHeading(heading) === wanted);
+    if (found === undefined) throw missingColumn(table, key, known !== undefined);
+    return tableColumn(table, found.heading);
+  };
   return {
-    column(table, key) {
-      const known = byName.get(table);
-      const wanted = foldHeading(headingOf(table, key));
-      const column = known?.columns.find(({ heading }) => foldHeading(heading) === wanted);
-      if (column === undefined) throw missingColumn(table, key, known !== undefined);
-      return tableColumn(table, column.heading);
-    },
+    column,
+    range: column,
     settings(table) {
       if (!byName.has(table)) throw new MissingData(`The workbook has no table ${table}.`);
       return table;
