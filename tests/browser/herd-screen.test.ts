@@ -1,5 +1,7 @@
-import { TestPage } from "./test-page";
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
 import type { HerdPage } from "./herd-page/entry";
+import { TestPage } from "./test-page";
 
 declare global {
   interface Window {
@@ -8,7 +10,10 @@ declare global {
 }
 
 /** The build may take long on a small machine. */
-const SLOW = 180_000;
+const SLOW = 240_000;
+const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+/** Touch targets: WCAG 2.2, 2.5.5 Target Size (Enhanced). */
+const TARGET_PX = 44;
 const SHOTS = process.env["SHOTS"];
 
 let pages: TestPage;
@@ -17,15 +22,90 @@ beforeAll(async () => {
 }, SLOW);
 afterAll(() => pages.close());
 
+async function openScreen(page: Page): Promise<void> {
+  await page.waitForFunction(() => "herd" in window);
+  await page.evaluate(() => window.herd.open());
+  await page.locator('.herd[aria-busy="false"] section').last().waitFor();
+}
+
+async function openSections(page: Page): Promise<void> {
+  const closed = page.locator('.herd h2 button[aria-expanded="false"]');
+  while ((await closed.count()) > 0) await closed.first().click();
+}
+
+describe.each([
+  ["light", 350],
+  ["dark", 350],
+  ["light", 320],
+  // 350 pixels at a zoom of 200 %.
+  ["dark", 175],
+] as const)("in %s at %d px", (colorScheme, width) => {
+  test(
+    "axe finds nothing in any section, targets are large enough and nothing runs out at the side",
+    async () => {
+      const { page, errors } = await pages.open("", {
+        colorScheme,
+        viewport: { width, height: 900 },
+        bypassCSP: true,
+      });
+      await openScreen(page);
+      await openSections(page);
+      if (SHOTS !== undefined)
+        await page.screenshot({ path: `${SHOTS}/herd-${colorScheme}-${width}.png`, fullPage: true });
+      await page.evaluate(AXE);
+      const { violations } = await page.evaluate(() => window.axe.run(document, {}));
+      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+      const small = await page.locator(".herd :is(button, input, select, summary)").evaluateAll((elements, least) => {
+        return elements
+          .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < least)
+          .map(({ outerHTML }) => outerHTML);
+      }, TARGET_PX - 0.5);
+      expect(small).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+      expect(errors).toEqual([]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+});
+
 test(
-  "sample",
+  "by keyboard: choose a time, open a section, show its numbers",
   async () => {
     const { page, errors } = await pages.open();
-    await page.waitForFunction(() => "herd" in window);
-    await page.evaluate(() => window.herd.open());
-    await page.locator(".herd[aria-busy=false] section").first().waitFor();
-    if (SHOTS !== undefined) await page.screenshot({ path: `${SHOTS}/herd-light.png`, fullPage: true });
+    await openScreen(page);
+    await page.keyboard.press("Tab");
+    expect(await page.locator(":focus").evaluate((element) => element.tagName)).toBe("SELECT");
+    await page.keyboard.press("ArrowDown");
+    await page.getByText("2026-01-01 to 2026-08-31, both days included.").waitFor();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    const coverage = page.getByRole("region", { name: /How many cows were looked at/ });
+    await coverage.getByText("Milking cows on the last day").waitFor();
+    for (let pressed = 0; pressed < 4; pressed++) {
+      await page.keyboard.press("Tab");
+      if ((await page.locator(":focus").textContent()) === "Show the numbers") break;
+    }
+    await page.keyboard.press("Enter");
+    await page.getByRole("table", { name: /new cases by lesion/ }).waitFor();
     expect(errors).toEqual([]);
+    await page.context().close();
+  },
+  SLOW,
+);
+
+test(
+  "own dates that are no time are told at their place, and mended bring the figures back",
+  async () => {
+    const { page } = await pages.open();
+    await openScreen(page);
+    await page.getByLabel("Time", { exact: true }).selectOption("own dates");
+    await page.getByLabel("First day").fill("2026-09-20");
+    await page.getByText("The first day, 2026-09-20, lies after the last, 2026-08-31.").waitFor();
+    await page.getByLabel("First day").fill("2026-06-01");
+    await page.getByText("2026-06-01 to 2026-08-31, both days included.").waitFor();
+    await page.locator(".herd-first").waitFor();
+    await page.context().close();
   },
   SLOW,
 );

@@ -1,6 +1,7 @@
 import type { Block, Figure, Part } from "../block";
 import { call } from "../expression/call";
 import { column } from "../expression/columns";
+import { earliestDay } from "../expression/days";
 import type { Expression } from "../expression/expression";
 import { countOf } from "../expression/filtered";
 import { arithmetic, iff, is } from "../expression/operators";
@@ -64,10 +65,11 @@ export const againstBefore: Block = {
     figure(
       "fromBefore",
       "The time before, from",
-      arithmetic(arithmetic(from, "+", from), "-", arithmetic(to, "+", 1)),
+      arithmetic(arithmetic(from, "*", 2), "-", arithmetic(to, "+", 1)),
       DAY,
     ),
     figure("toBefore", "up to", arithmetic(from, "-", 1), DAY),
+    figure("listFrom", "The list of findings begins on", earliestDay(date), DAY),
     figure("cowDays", "Cow-days at risk, this time", cowDays, "#,##0"),
     figure(
       "cowDaysBefore",
@@ -90,9 +92,17 @@ export const againstBefore: Block = {
       "verdict",
       "The difference",
       iff(
-        is(low, ">", expected),
-        "more new cases than before, more than chance explains",
-        iff(is(high, "<", expected), "fewer new cases than before, more than chance explains", "chance may explain it"),
+        is(part("listFrom"), ">", firstBefore),
+        "cannot be told: the list of findings begins within the time before",
+        iff(
+          is(low, ">", expected),
+          "more new cases than before, more than chance explains",
+          iff(
+            is(high, "<", expected),
+            "fewer new cases than before, more than chance explains",
+            "chance may explain it",
+          ),
+        ),
       ),
     ),
     lesions("lesionsNow", "New cases by lesion, this time", from, to, part("cowDays")),

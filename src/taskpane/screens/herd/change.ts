@@ -1,3 +1,4 @@
+import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { USUAL_LEVEL } from "../../../core/shared/statistics/interval";
 import { wilsonInterval } from "../../../core/shared/statistics/wilson-interval";
 import { type LesionCases, type LesionTable, parentsOf } from "./lesions";
@@ -42,6 +43,12 @@ function changeOf(now: LesionCases | undefined, before: LesionCases | undefined,
     rateBefore: before?.rate ?? 0,
     verdict: limits.low > expected ? "more" : limits.high < expected ? "fewer" : "may be chance",
   };
+}
+
+/** Why there is nothing to compare with, and from which day on a comparison would do. */
+export function beginsLate(listFrom: DaySerial, to: DaySerial): string {
+  const earliest = Math.ceil((listFrom + to + 1) / 2);
+  return `The list of findings begins on ${isoDate(listFrom)}: the time before is not whole. Own dates from ${isoDate(earliest)} on, or later, have a whole time before them.`;
 }
 
 /** Which lesions changed beyond chance, in a sentence. */

@@ -106,6 +106,7 @@ const causes: Answer = (figures) => {
 const againstBefore: Answer = (figures) => {
   const [now, before] = [figures.number("now"), figures.number("before")];
   const verdict = figures.text("verdict");
+  if (verdict?.startsWith("cannot be told") === true) return `${verdict}.`;
   if (now === undefined || before === undefined || verdict === undefined) return undefined;
   return `${counted(now, "new case")} in this time, ${formatNumber(before, "#,##0")} in as many days before: ${verdict}.`;
 };

@@ -2,7 +2,7 @@ import { formatNumber } from "../../../format";
 import { BlockFigures } from "../../../parts/live-blocks/block-figures";
 import { NumbersTable } from "../../../parts/pictures/numbers-table";
 import type { ComputedBlock } from "../../../../blocks/compute";
-import { changesSentence, lesionChanges } from "../change";
+import { beginsLate, changesSentence, lesionChanges } from "../change";
 import { lesionTableOf } from "../lesions";
 
 /** Parts of the block that this view shows in its own way. */
@@ -19,6 +19,8 @@ export function Change({ computed }: { readonly computed: ComputedBlock }) {
     const reasons = ["lesionsNow", "lesionsBefore"].flatMap((id) => figures.reason(id) ?? []);
     return <p class="herd-refused">{reasons[0] ?? "The two times cannot be compared."}</p>;
   }
+  const days = ["listFrom", "fromBefore"].map((id) => figures.number(id) ?? 0);
+  if (days[0]! > days[1]!) return <p>{beginsLate(days[0]!, figures.input("to") ?? 0)}</p>;
   const changes = lesionChanges(lesionTableOf(now), lesionTableOf(before), { now: cowDays, before: cowDaysBefore });
   return (
     <>
