@@ -4,13 +4,21 @@ import type { BlockCell, CellBlock } from "../workbook/table-port";
 import type { LaidOutBlock, LaidOutCell } from "./laid-out";
 
 /** A laid out block as the table port writes it. `at` is the place it was laid out for. */
-export function cellBlockOf({ cells, room }: LaidOutBlock, sheet: string, at: CellPosition): CellBlock {
+export function cellBlockOf({ cells, room, charts }: LaidOutBlock, sheet: string, at: CellPosition): CellBlock {
   const width = Math.max(...cells.map((row) => row.length));
   return {
     sheet,
     address: cellAddress(at),
     cells: cells.map((row) => Array.from({ length: width }, (_, column) => blockCell(row[column] ?? null))),
     room,
+    charts: charts.map(({ chart, categories, series, over, description }) => ({
+      type: chart.type,
+      title: chart.title,
+      altText: description,
+      categories,
+      series: series.map(({ heading, values }) => ({ name: heading, values })),
+      place: over,
+    })),
   };
 }
 

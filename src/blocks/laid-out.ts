@@ -28,8 +28,8 @@ export interface BlockArea {
 export interface LaidOutChart {
   readonly chart: Chart;
   readonly categories: BlockArea;
-  /** Name and values of each series: a heading and the cells below it. */
-  readonly series: readonly { readonly name: BlockArea; readonly values: BlockArea }[];
+  /** Name and values of each series: a heading, the text that it shows, and the cells below it. */
+  readonly series: readonly { readonly name: BlockArea; readonly heading: string; readonly values: BlockArea }[];
   /** The cells that the picture covers. */
   readonly over: BlockArea;
   /** The picture in words. */

@@ -231,11 +231,19 @@ class Layout {
       categories,
       series: chart.values.map((value) => ({
         name: area(place.row, value, place.row, value),
+        heading: this.#headingsOf(chart.part)[value] ?? chart.valueTitle,
         values: this.#ranges.get(columnOfSeries(chart.part, value))!,
       })),
       over: area(top, column, top + CHART.rows - 1, column + CHART.columns - 1),
       description: computed.length === 0 ? chart.title : chart.describe(computed),
     });
+  }
+
+  #headingsOf(id: string): readonly string[] {
+    const part = this.block.parts.find((known) => known.id === id);
+    if (part === undefined || part.kind === "figure") return [];
+    const columns = part.kind === "series" ? part.columns : columnsOf(part.of, this.options.specOf);
+    return columns.map(({ heading }) => heading);
   }
 
   /** The cells of the block as its formulas name them. */
