@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import type { Page } from "playwright-core";
 import type { SetUpBook } from "./set-up-page/entry";
 import { TestPage } from "./test-page";
@@ -14,6 +15,7 @@ const SLOW = 300_000;
 const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 /** Touch targets: WCAG 2.2, 2.5.5 Target Size (Enhanced). */
 const TARGET_PX = 44;
+const OLD_BOOK = readFileSync(join(__dirname, "../../sample-workbooks/own-headings.xlsx"));
 const SHOTS = process.env["SHOTS"];
 
 let pages: TestPage;
@@ -80,6 +82,17 @@ describe.each([
       await look("formulas");
       await part(page, "Copy from an old book").click();
       await look("copy");
+      await page.locator("input[type=file]").setInputFiles({ name: "old.xlsx", mimeType: "", buffer: OLD_BOOK });
+      await page.getByRole("button", { name: "Show what would come over" }).click();
+      await page.getByRole("columnheader", { name: "Stay behind" }).waitFor();
+      await page.getByText("Rows that stay behind, and why").click();
+      await look("copy-preview");
+      await part(page, "Blocks and templates").click();
+      await page
+        .getByRole("button", { name: /^Put in the sheet/ })
+        .first()
+        .waitFor();
+      await look("blocks");
       expect(errors).toEqual([]);
       await page.context().close();
     },

@@ -3,6 +3,7 @@ import { render } from "preact";
 import { day } from "../../../src/core/shared/days";
 import { SetUp } from "../../../src/taskpane/screens/set-up/screen";
 import { MemoryPort } from "../../../src/workbook/memory/port";
+import { mappedTables } from "../../../src/herd/mapped-port/mapped-tables";
 import { plainBook } from "../../../src/workbook/file/plain-book";
 import type { PlainBook } from "../../../src/workbook/plain-book";
 import { readWorkbook } from "../../../src/xlsx/read";
@@ -24,12 +25,19 @@ async function open(): Promise<void> {
       },
     } satisfies SetUpBook,
   });
+  const { tables, book: sheets } = portsOn(book);
   const place = document.getElementById("pane")!;
   const openBook = (file: Blob): Promise<PlainBook> =>
     file.arrayBuffer().then((bytes) => fileBook(new Uint8Array(bytes)));
   render(
     <main>
-      <SetUp port={new MemoryPort()} {...portsOn(book)} today={() => day("2026-09-01")} openBook={openBook} />
+      <SetUp
+        port={new MemoryPort()}
+        tables={mappedTables(tables, sheets)}
+        book={sheets}
+        today={() => day("2026-09-01")}
+        openBook={openBook}
+      />
     </main>,
     place,
   );

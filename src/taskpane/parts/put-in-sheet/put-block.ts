@@ -46,8 +46,14 @@ export async function putBlock(
   const place = await placeFor(book, block.title, target, selected, laidOutAt(FIRST_CELL).room);
   const laidOut = laidOutAt(place.address);
   const cells = { ...cellBlockOf(laidOut, place.sheet, cellPosition(place.address)), id, title: block.title };
-  await tables.writeBlock(cells);
-  return { id, place, refusals: laidOut.refusals, isPastSave: tables.pastSaves().some((save) => save.id === id) };
+  const { chartsLeftOut } = await tables.writeBlock(cells);
+  return {
+    id,
+    place,
+    refusals: laidOut.refusals,
+    chartsLeftOut,
+    isPastSave: tables.pastSaves().some((save) => save.id === id),
+  };
 }
 
 async function placeFor(

@@ -87,8 +87,12 @@ function Told({ state, title, takeBack }: ToldProps) {
     <Note kind={told?.kind === "error" ? "error" : "remark"} title={told?.kind === "error" ? "Not done" : "Done"}>
       <p>{told?.text}</p>
       {put !== undefined && told?.kind === "done" && put.refusals.length > 0 && (
-        <TextList texts={["Left out, because the workbook cannot compute it:", ...put.refusals]} />
+        <>
+          <p>Left out, because the workbook cannot compute it:</p>
+          <TextList texts={put.refusals} />
+        </>
       )}
+      {put !== undefined && put.chartsLeftOut.length > 0 && <p>Its pictures are drawn in Excel only.</p>}
       {put?.isPastSave === true && (
         <button type="button" disabled={doing !== "nothing"} aria-label={`Take back: ${title}`} onClick={takeBack}>
           {doing === "taking back" ? "Taking back …" : "Take back"}

@@ -9,6 +9,8 @@ export interface PutBlock {
   readonly place: CellPlace;
   /** Parts that no formula can compute in this workbook, in plain sentences. */
   readonly refusals: readonly string[];
+  /** Titles of pictures that this host cannot draw. */
+  readonly chartsLeftOut: readonly string[];
   /** Whether the workbook can take it back. */
   readonly isPastSave: boolean;
 }

@@ -1,5 +1,5 @@
 import type { Doubt } from "../../../herd/check/doubt";
-import type { CellChange } from "../../../workbook/book-port";
+import { safeRepairs } from "../../../herd/check/repairs/safe-repairs";
 import { capitalised, counted } from "../../format";
 import type { DoubtGroup } from "./doubts";
 import { type Checked, DOUBTS_AT_ONCE, type SetUpEvent, type SetUpState } from "./state";
@@ -34,7 +34,7 @@ export function nextCheck(state: SetUpState, event: SetUpEvent): SetUpState | un
     case "all repairs pressed": {
       const group = openGroupOf(state);
       if (group === undefined || !state.askingAll) return state;
-      const cells = repairsOf(group.repairable).length;
+      const cells = safeRepairs(group.repairable).cells.length;
       return repair(state, group.repairable, `${counted(cells, "cell")} repaired: ${group.title}`, event.id);
     }
     case "formulas asked":
@@ -63,21 +63,9 @@ export function openGroupOf(state: SetUpState): DoubtGroup | undefined {
   return checkedIn(state)?.groups.find(({ check }) => check === state.openGroup);
 }
 
-/** The cells that the repairs of doubts would change, each once. */
-export function repairsOf(doubts: readonly Doubt[]): readonly CellChange[] {
-  const cells = new Map<string, CellChange>();
-  for (const { sheet, repair } of doubts) {
-    for (const { address, from, to } of repair?.cells ?? []) {
-      const place = `${sheet}\n${address}`;
-      if (!cells.has(place)) cells.set(place, { sheet, address, was: from, set: to });
-    }
-  }
-  return [...cells.values()];
-}
-
 /** Repairs go by what the check saw: while a newer one runs, they wait. */
 function repair(state: SetUpState, doubts: readonly Doubt[], title: string, id: string): SetUpState {
-  const cells = repairsOf(doubts);
+  const { cells } = safeRepairs(doubts);
   if (isBusy(state) || state.check.kind !== "checked" || cells.length === 0) return state;
   return { ...begun(state, { kind: "cells", id, title, cells }), askingAll: false };
 }

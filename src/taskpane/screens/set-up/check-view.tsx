@@ -1,10 +1,11 @@
 import "./check.css";
 import type { Doubt } from "../../../herd/check/doubt";
+import { safeRepairs } from "../../../herd/check/repairs/safe-repairs";
 import type { PlainCell } from "../../../workbook/port";
 import { isDay, type TypedValue } from "../../../workbook/table-port";
 import { capitalised, counted, dateText, plainNumber } from "../../format";
 import { Note, TextList } from "../../parts/blocks";
-import { checkedIn, openGroupOf, repairsOf } from "./check-model";
+import { checkedIn, openGroupOf } from "./check-model";
 import { Progress } from "./controls";
 import { type DoubtGroup, doubtKey, LEVEL_NAMES } from "./doubts";
 import type { Checked } from "./state";
@@ -122,7 +123,7 @@ function RepairAll({ group, state, dispatch }: GroupProps) {
   return (
     <p class="set-up-buttons" data-place>
       <button type="button" disabled={isBusy(state)} onClick={() => dispatch({ type: "all repairs asked" })}>
-        Repair all {plainNumber(repairsOf(group.repairable).length)} that can be repaired safely
+        Repair all {plainNumber(safeRepairs(group.repairable).cells.length)} that can be repaired safely
       </button>
     </p>
   );
@@ -132,7 +133,7 @@ function RepairAll({ group, state, dispatch }: GroupProps) {
 const CHANGES_SHOWN = 5;
 
 function AskAll({ state, dispatch, newId }: SetUpViewProps) {
-  const cells = repairsOf(openGroupOf(state)?.repairable ?? []);
+  const { cells } = safeRepairs(openGroupOf(state)?.repairable ?? []);
   const left = cells.length - CHANGES_SHOWN;
   return (
     <div data-place>

@@ -1,6 +1,6 @@
 import { copySave } from "../../../herd/copy-over/preview";
 import { counted } from "../../format";
-import { type CopyEvent, type CopyState, type OldBook, ROWS_AT_ONCE } from "./copy-state";
+import { type CopyEvent, type CopyState, type OldBook, REASONS_AT_ONCE } from "./copy-state";
 import { editLists } from "./list-edits";
 import { openPoints } from "./lists";
 import { unknownIn } from "./old-words";
@@ -15,7 +15,12 @@ export function nextCopy(state: SetUpState, event: SetUpEvent): SetUpState | und
       return isBusy(state) ? state : withCopy(state, { kind: "opening", name: event.name, turn: event.turn });
     case "old book read":
       if (copy.kind !== "opening" || copy.turn !== event.turn) return state;
-      return withCopy(state, { kind: "opened", old: event.old, preview: { kind: "not yet" }, shownRows: ROWS_AT_ONCE });
+      return withCopy(state, {
+        kind: "opened",
+        old: event.old,
+        preview: { kind: "not yet" },
+        shownReasons: REASONS_AT_ONCE,
+      });
     case "old book refused":
       if (copy.kind !== "opening" || copy.turn !== event.turn) return state;
       return withCopy(state, { kind: "failed", name: copy.name, message: event.message });
@@ -26,7 +31,7 @@ export function nextCopy(state: SetUpState, event: SetUpEvent): SetUpState | und
     case "preview pressed":
     case "preview drawn up":
     case "preview failed":
-    case "more left rows asked":
+    case "more reasons asked":
     case "copy pressed":
       return copy.kind === "opened" ? inOldBook(state, copy, event) : state;
     default:
@@ -55,12 +60,16 @@ function inOldBook(state: SetUpState, copy: Opened, event: CopyEvent): SetUpStat
     }
     case "preview drawn up":
       if (preview.kind !== "looking" || preview.turn !== event.turn) return state;
-      return withCopy(state, { ...copy, preview: { kind: "shown", preview: event.preview }, shownRows: ROWS_AT_ONCE });
+      return withCopy(state, {
+        ...copy,
+        preview: { kind: "shown", preview: event.preview },
+        shownReasons: REASONS_AT_ONCE,
+      });
     case "preview failed":
       if (preview.kind !== "looking" || preview.turn !== event.turn) return state;
       return withCopy(state, { ...copy, preview: { kind: "failed", message: event.message } });
-    case "more left rows asked":
-      return withCopy(state, { ...copy, shownRows: copy.shownRows + ROWS_AT_ONCE });
+    case "more reasons asked":
+      return withCopy(state, { ...copy, shownReasons: copy.shownReasons + REASONS_AT_ONCE });
     case "copy pressed": {
       if (isBusy(state) || preview.kind !== "shown") return state;
       const rows = preview.preview.counts.reduce((sum, { over }) => sum + over, 0);
@@ -80,5 +89,5 @@ function withCopy(state: SetUpState, copy: CopyState): SetUpState {
 
 /** What was previewed holds no longer. */
 function changed(state: SetUpState, old: OldBook): SetUpState {
-  return withCopy(state, { kind: "opened", old, preview: { kind: "not yet" }, shownRows: ROWS_AT_ONCE });
+  return withCopy(state, { kind: "opened", old, preview: { kind: "not yet" }, shownReasons: REASONS_AT_ONCE });
 }

@@ -31,7 +31,7 @@ export type CopyState =
   | { readonly kind: "none" }
   | { readonly kind: "opening"; readonly name: string; readonly turn: number }
   | { readonly kind: "failed"; readonly name: string; readonly message: string }
-  | { readonly kind: "opened"; readonly old: OldBook; readonly preview: PreviewState; readonly shownRows: number };
+  | { readonly kind: "opened"; readonly old: OldBook; readonly preview: PreviewState; readonly shownReasons: number };
 
 export type CopyEvent =
   | { readonly type: "old book chosen"; readonly name: string; readonly turn: number }
@@ -43,11 +43,11 @@ export type CopyEvent =
   | { readonly type: "preview pressed"; readonly turn: number }
   | { readonly type: "preview drawn up"; readonly turn: number; readonly preview: CopyPreview }
   | { readonly type: "preview failed"; readonly turn: number; readonly message: string }
-  | { readonly type: "more left rows asked" }
+  | { readonly type: "more reasons asked" }
   | { readonly type: "copy pressed"; readonly id: string };
 
-/** So many of the rows that stay behind are drawn at once; so many more each time they are asked for. */
-export const ROWS_AT_ONCE = 40;
+/** So many reasons why rows stay behind are drawn at once; so many more each time they are asked for. */
+export const REASONS_AT_ONCE = 40;
 
 export const noCopy: CopyState = { kind: "none" };
 

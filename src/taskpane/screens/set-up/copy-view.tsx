@@ -1,9 +1,10 @@
 import "./copy.css";
-import type { CopyCount, CopyPreview, LeftRow } from "../../../herd/copy-over/preview";
+import type { CopyCount, CopyPreview } from "../../../herd/copy-over/preview";
 import { counted, plainNumber } from "../../format";
 import { Note, TextList } from "../../parts/blocks";
 import { Progress } from "./controls";
 import type { CopyState } from "./copy-state";
+import { type LeftFor, reasonsOf } from "./left-rows";
 import { ListView } from "./list-view";
 import { oldCodeFor } from "./old-words";
 import type { SetUpViewProps } from "./view-props";
@@ -117,7 +118,8 @@ function Preview({ preview, state, dispatch, newId }: OpenedProps & { readonly p
   const { counts, left, notRead, problems } = preview;
   const over = counts.reduce((sum, count) => sum + count.over, 0);
   const { copy } = state;
-  const most = copy.kind === "opened" ? copy.shownRows : 0;
+  const most = copy.kind === "opened" ? copy.shownReasons : 0;
+  const reasons = reasonsOf(left);
   return (
     <section aria-label="What would come over">
       <div class="set-up-table" role="region" aria-label="Rows counted" tabIndex={0}>
@@ -144,13 +146,13 @@ function Preview({ preview, state, dispatch, newId }: OpenedProps & { readonly p
         <details>
           <summary>Rows that stay behind, and why ({plainNumber(left.length)})</summary>
           <ul class="set-up-lines">
-            {left.slice(0, most).map((row) => (
-              <LeftLine key={`${row.sheet} ${row.address}`} row={row} />
+            {reasons.slice(0, most).map((reason) => (
+              <Reason key={reason.why} {...reason} />
             ))}
           </ul>
-          {left.length > most && (
-            <button type="button" data-place onClick={() => dispatch({ type: "more left rows asked" })}>
-              Show more: {plainNumber(left.length - most)} are left
+          {reasons.length > most && (
+            <button type="button" data-place onClick={() => dispatch({ type: "more reasons asked" })}>
+              Show more: {counted(reasons.length - most, "reason")} are left
             </button>
           )}
         </details>
@@ -181,15 +183,20 @@ function CountRow({ count: { table, rows, over, double, doubtful } }: { readonly
   );
 }
 
-function LeftLine({ row: { sheet, address, why } }: { readonly row: LeftRow }) {
+/** So many places are named with a reason. */
+const PLACES_SHOWN = 20;
+
+function Reason({ why, places }: LeftFor) {
+  const more = places.length - PLACES_SHOWN;
   return (
     <li>
       <p>
-        <strong>
-          {sheet}, {address}
-        </strong>
+        <strong>{counted(places.length, "row")}:</strong> {why}
       </p>
-      <p>{why}</p>
+      <p class="quiet">
+        {places.slice(0, PLACES_SHOWN).join("; ")}
+        {more > 0 && ` and ${plainNumber(more)} more`}
+      </p>
     </li>
   );
 }

@@ -1,4 +1,5 @@
 import { checks } from "../../../herd/check/checks";
+import { safeRepairs } from "../../../herd/check/repairs/safe-repairs";
 import type { Doubt, DoubtLevel } from "../../../herd/check/doubt";
 
 /** All doubts of one kind. */
@@ -36,7 +37,7 @@ export function groupsOf(doubts: readonly Doubt[]): readonly DoubtGroup[] {
     if (own === undefined) return [];
     const level = LEVELS[Math.min(...own.map((doubt) => LEVELS.indexOf(doubt.level)))]!;
     const cells = own.reduce((sum, doubt) => sum + doubt.cells, 0);
-    return [{ check: id, title: about, level, doubts: own, cells, repairable: own.filter(({ repair }) => repair !== undefined) }]; // prettier-ignore
+    return [{ check: id, title: about, level, doubts: own, cells, repairable: safeRepairs(own).settled }]; // prettier-ignore
   });
   return groups.sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
 }

@@ -1,10 +1,9 @@
 import type { Block, BlockScreen } from "../../../blocks/block";
 import { gallery } from "../../../blocks/gallery";
-import { ownReferences } from "../../../blocks/references/own";
-import { registry } from "../../../functions/registry";
+import { wholeRegistry } from "../../../functions/whole-registry";
 import type { WorkbookWith } from "../../pane-workbook";
 import { PutInSheet } from "../../parts/put-in-sheet/put-in-sheet";
-import { today as dayOfComputer } from "../../today";
+import { referencesOf } from "../../parts/put-in-sheet/workbook-references";
 
 export interface GalleryProps {
   readonly workbook: WorkbookWith<"tables" | "book">;
@@ -18,7 +17,7 @@ const SCREEN_NAMES: Readonly<Record<BlockScreen, string>> = {
   report: "Reports",
 };
 
-const specs = new Map(registry.map((spec) => [spec.id, spec]));
+const specs = new Map(wholeRegistry.map((spec) => [spec.id, spec]));
 const specOf = (id: string) => specs.get(id);
 
 /** All blocks, with what each is for. */
@@ -47,14 +46,11 @@ export function Gallery({ workbook }: GalleryProps) {
 }
 
 function Offer({ block, workbook }: GalleryProps & { readonly block: Block }) {
-  // A workbook with a day of its own holds it in a cell; without one, formulas count from the computer's day.
-  const references = async () =>
-    ownReferences(await workbook.tables.listTables(), workbook.today() !== dayOfComputer());
   return (
     <li>
       <strong>{block.title}</strong>
       <p>{block.about}</p>
-      <PutInSheet wanted={{ block, specOf, references }} workbook={workbook} />
+      <PutInSheet wanted={{ block, specOf, references: () => referencesOf(workbook) }} workbook={workbook} />
     </li>
   );
 }

@@ -1,5 +1,6 @@
 import { certaintyOf, openPoints } from "../../../../src/taskpane/screens/set-up/lists";
-import { checkedIn, repairsOf } from "../../../../src/taskpane/screens/set-up/check-model";
+import { safeRepairs } from "../../../../src/herd/check/repairs/safe-repairs";
+import { checkedIn } from "../../../../src/taskpane/screens/set-up/check-model";
 import { plantedMistakes } from "../../../../src/samples/own-headings";
 import { cellPosition } from "../../../../src/workbook/cell-address";
 import { cellAt } from "../../../../src/workbook/plain-book";
@@ -156,7 +157,7 @@ describe("the secretary's own book", () => {
     expect(driver.state.work).toBeUndefined();
     expect(driver.state.notice).toBeUndefined();
     const group = checkedIn(driver.state)!.groups.find(({ check }) => check === "mixed unit")!;
-    const cells = repairsOf(group.repairable);
+    const cells = safeRepairs(group.repairable).cells;
     expect(cells.map(({ was, set }) => [was, set])).toEqual([
       [240, 240_000],
       [84, 8.4],
