@@ -1,5 +1,6 @@
 import { type IWorkbookData, LocaleType } from "@univerjs/core";
 import { WorkbookFileError } from "../xlsx/file-error";
+import { SHEET_ROWS } from "../xlsx/limits";
 import type { SheetModel, WorkbookModel } from "../xlsx/model";
 import { gridResources } from "./snapshot/resources";
 import { gridSheet, styleId } from "./snapshot/sheet";
@@ -37,7 +38,7 @@ export function toSnapshot(model: WorkbookModel, options: SnapshotOptions = {}):
     sheetOrder: sheetIds,
     sheets: Object.fromEntries(
       model.sheets.map((sheet, index) => {
-        const rowCount = rowsUsed(sheet) + longest + spareRows;
+        const rowCount = Math.min(rowsUsed(sheet) + longest + spareRows, SHEET_ROWS);
         return [sheetIds[index]!, gridSheet(sheet, { id: sheetIds[index]!, rowCount, savedValues })];
       }),
     ),

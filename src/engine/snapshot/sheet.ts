@@ -1,4 +1,5 @@
 import { CellValueType, type ICellData, type IRange, type IWorksheetData } from "@univerjs/core";
+import { SHEET_COLUMNS } from "../../xlsx/limits";
 import type { Area, CellModel, ColumnModel, SheetModel } from "../../xlsx/model";
 
 /** A width of one character in the default font, in pixels. Source: ECMA-376 Part 1, 18.3.1.13 (col width). */
@@ -28,7 +29,7 @@ export function gridSheet(sheet: SheetModel, { id, rowCount, savedValues }: Shee
     hidden: sheet.state === "visible" ? 0 : 1,
     tabColor: sheet.tabColour ?? "",
     rowCount,
-    columnCount: Math.max(lastColumn + 1 + SPARE_COLUMNS, LEAST_COLUMNS),
+    columnCount: Math.min(Math.max(lastColumn + 1 + SPARE_COLUMNS, LEAST_COLUMNS), SHEET_COLUMNS),
     defaultColumnWidth: Math.round((sheet.defaultColumnWidth ?? DEFAULT_CHARACTERS) * PIXELS_PER_CHARACTER),
     defaultRowHeight: Math.round((sheet.defaultRowHeight ?? DEFAULT_POINTS) * PIXELS_PER_POINT),
     defaultStyle: styleId(0),
