@@ -67,7 +67,11 @@ export function* computeInSteps(
   for (const part of block.parts) {
     yield;
     run.remarks.clear();
-    parts.push(part.kind === "series" ? yield* computeSeries(part, run) : computePart(part, run));
+    if (part.kind === "series") parts.push(yield* computeSeries(part, run));
+    else {
+      yield* computeLists(part.value, run);
+      parts.push(computePart(part, run));
+    }
   }
   return { block, inputs, parts };
 }
@@ -83,6 +87,20 @@ function computeInput(name: string, run: BlockRun): ComputedInput {
     if (!(error instanceof Fault)) throw error;
     return { name, value: error.code, problem: error.sentence };
   }
+}
+
+/** The long lists behind a formula, one after the other; what keeps one from being told is said by the formula. */
+function* computeLists(expression: Expression, run: BlockRun): Generator<void, void, void> {
+  for (const step of expression.steps ?? []) {
+    yield* computeLists(step, run);
+    try {
+      step.compute(run);
+    } catch (error) {
+      if (!(error instanceof Fault)) throw error;
+    }
+    yield;
+  }
+  run.remarks.clear();
 }
 
 function computePart(part: Figure | Table, run: BlockRun): ComputedPart {

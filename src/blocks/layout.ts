@@ -120,7 +120,7 @@ class Layout {
       // What was begun of the part makes way for the sentence.
       this.#cells.length = Math.min(this.#cells.length, start);
       this.#row = start;
-      delete this.#places[part.id];
+      Reflect.deleteProperty(this.#places, part.id);
       const label = part.kind === "figure" ? part.label : part.title;
       this.#refusals.push(`${label}: ${error.sentence}`);
       this.#put(this.#row, 0, { value: label, look: "label" });

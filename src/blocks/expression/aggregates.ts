@@ -67,13 +67,15 @@ export function largest(cells: Expression, place: Expression): Expression {
 
 /** Blank cells as empty texts, for functions that a host would hand a blank as 0 where 0 is real. */
 export function blanksAsText(cells: Expression): Expression {
-  return {
+  const expression: Expression = {
     text(names) {
       const column = cells.text(names);
       return `IF(ISBLANK(${column}),"",${column})`;
     },
-    compute: (run) => rowsOf(cells.compute(run)).map((row) => (row[0] === null ? EMPTY : row)),
+    compute: (run) =>
+      run.once(expression, () => rowsOf(cells.compute(run)).map((row) => (row[0] === null ? EMPTY : row))),
   };
+  return expression;
 }
 
 const EMPTY = [""] as const;

@@ -38,6 +38,8 @@ export interface Expression {
   compute(run: Run): Value;
   /** A sum or comparison, which needs brackets inside a longer one. */
   readonly isOpen?: true;
+  /** Long lists that it is made of: each may be computed on its own beforehand, and is then known. */
+  readonly steps?: readonly Expression[];
   /** What it is without computing; absent of a formula. */
   readonly constant?: PlainCell;
 }

@@ -19,6 +19,7 @@ export type Condition =
  */
 export function filtered(cells: Expression, ...conditions: readonly Condition[]): Expression {
   const expression: Expression = {
+    steps: [...conditions.map(({ column }) => column), cells],
     text: (names) => `FILTER(${cells.text(names)},${conditionsText(conditions, names)},"")`,
     compute: (run) =>
       run.once(expression, () => {

@@ -9,22 +9,25 @@ import { foldedCell } from "./order";
 
 /** XLOOKUP of each cell of `wanted` among others: the cell of `results` beside the first that is equal, else `none`. */
 export function lookUp(wanted: Expression, among: Expression, results: Expression, none: PlainCell): Expression {
-  return {
+  const expression: Expression = {
+    steps: [among, results, wanted],
     text(names) {
       const texts = [wanted, among, results].map((part) => part.text(names));
       return `XLOOKUP(${[...texts, literalText(none)].join(",")})`;
     },
-    compute(run) {
-      const places = placesOf(among, run);
-      const found = results.compute(run);
-      const find = (cell: PlainCell): PlainCell => {
-        const place = places.get(foldedCell(cell ?? ""));
-        return place === undefined ? none : cellOf(found, place);
-      };
-      const given = wanted.compute(run);
-      return isRows(given) ? given.map(([cell = null]) => [find(cell)]) : find(given);
-    },
+    compute: (run) => run.once(expression, () => lookedUp(run)),
   };
+  const lookedUp = (run: Run): Value => {
+    const places = placesOf(among, run);
+    const found = results.compute(run);
+    const find = (cell: PlainCell): PlainCell => {
+      const place = places.get(foldedCell(cell ?? ""));
+      return place === undefined ? none : cellOf(found, place);
+    };
+    const given = wanted.compute(run);
+    return isRows(given) ? given.map(([cell = null]) => [find(cell)]) : find(given);
+  };
+  return expression;
 }
 
 /** How many different cells of a column stand also among others: COUNT(XMATCH(UNIQUE(...), ...)). */

@@ -39,15 +39,17 @@ export function arithmetic(
 /** IF, row by row where the condition is a column. Of single cells only the side that is taken is computed. */
 export function iff(condition: Expression, yes: Expression | PlainCell, no: Expression | PlainCell): Expression {
   const [first, second] = [asExpression(yes), asExpression(no)];
-  return {
+  const expression: Expression = {
     text: (names) => `IF(${condition.text(names)},${first.text(names)},${second.text(names)})`,
-    compute(run) {
-      const met = condition.compute(run);
-      if (!isRows(met)) return (isMet(orFault(met)) ? first : second).compute(run);
-      const sides = [valueOrFault(first, run), valueOrFault(second, run)].map(shown);
-      return met.map(([cell = null], row) => [isError(cell) ? cell : cellOf(sides[isMet(cell) ? 0 : 1]!, row)]);
-    },
+    compute: (run) => run.once(expression, () => chosen(run)),
   };
+  const chosen = (run: Run): Value => {
+    const met = condition.compute(run);
+    if (!isRows(met)) return (isMet(orFault(met)) ? first : second).compute(run);
+    const sides = [valueOrFault(first, run), valueOrFault(second, run)].map(shown);
+    return met.map(([cell = null], row) => [isError(cell) ? cell : cellOf(sides[isMet(cell) ? 0 : 1]!, row)]);
+  };
+  return expression;
 }
 
 function isMet(cell: PlainCell): boolean {

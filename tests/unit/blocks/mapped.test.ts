@@ -1,0 +1,118 @@
+import { mappedReferences } from "../../../src/blocks/references/mapped";
+import { LesionWords, proposedRows } from "../../../src/herd/codes/words";
+import { guessBook } from "../../../src/herd/mapping/guess-book";
+import { DAY_ORDERS, type MappedSource } from "../../../src/herd/mapping/mapping";
+import { readMapped } from "../../../src/herd/mapping/read-mapped";
+import { resolveMapping } from "../../../src/herd/mapping/resolve";
+import { textDate } from "../../../src/herd/text-dates";
+import { plainBook } from "../../../src/workbook/file/plain-book";
+import type { TableContent } from "../../../src/workbook/table-port";
+import type { SheetModel, WorkbookModel } from "../../../src/xlsx/model";
+import { workbook } from "../../engine/support";
+import { type BothSides, bothSides } from "./both-sides";
+import { dataOnly, tablesOf } from "./sheet-side";
+
+jest.setTimeout(180_000);
+
+const AS_OF_DAY = 46_266;
+const FILE = "sample-workbooks/own-headings.xlsx";
+const SHEETS = ["Herd", "Feet 2026", "Milk recording", "Walking"];
+
+/** The farm's book with the words as its people confirm them. */
+function withWords(model: WorkbookModel): { readonly model: WorkbookModel; readonly words: TableContent } {
+  const resolved = resolveMapping(guessBook(plainBook(model)), plainBook(model));
+  const texts = resolved.sources
+    .filter(({ source }) => source.table === "Findings")
+    .flatMap((source) => {
+      const { content } = readMapped(source, new LesionWords());
+      const place = content.columns.findIndex(({ heading }) => heading === "Lesion");
+      return content.rows.map((row) => row[place]).filter((cell) => typeof cell === "string");
+    });
+  const rows = proposedRows(new LesionWords().unknown(texts)).map(({ word, code }) => [word, code] as const);
+  const cells = Object.fromEntries([["Word", "Code"] as const, ...rows].flatMap(([word, code], index) => [[`A${index + 1}`, word!], ...(code === null ? [] : [[`B${index + 1}`, code]])])); // prettier-ignore
+  const extra = workbook(
+    { Words: cells as Record<string, string>, Start: { B5: AS_OF_DAY } },
+    { tables: [{ sheet: "Words", name: "Words", area: `A1:B${rows.length + 1}` }], names: { AsOf: "Start!$B$5" } },
+  );
+  const whole = { ...model, sheets: [...model.sheets, ...extra.sheets], names: extra.names };
+  return { model: whole, words: tablesOf(whole).get("Words")! };
+}
+
+/** The same sheet with days in place of texts that are written like days. */
+function withDays(sheet: SheetModel): SheetModel {
+  const cells = sheet.cells.map((cell) => {
+    const { value } = cell;
+    const day =
+      typeof value === "string" ? (textDate(value, "day first") ?? textDate(value, "month first")) : undefined;
+    return day === undefined ? cell : { ...cell, value: day };
+  });
+  return { ...sheet, cells };
+}
+
+/** A mapping under which a day that is written as text is a mistake. */
+function withRealDays(source: MappedSource): MappedSource {
+  return { ...source, columns: source.columns.map(({ unit, ...column }) => (DAY_ORDERS.some((order) => order === unit) || unit === undefined ? column : { ...column, unit })) }; // prettier-ignore
+}
+
+/** What differs; a part that the layout says it cannot put into the sheet is none. */
+function unexplained({ differences, laidOut }: BothSides): string[] {
+  return differences.filter((line) => {
+    const [block = ""] = line.split(" ");
+    return !(line.endsWith("is not in the sheet") && laidOut.get(block)!.refusals.length > 0);
+  });
+}
+
+async function sidesOf(book: WorkbookModel, realDays = false): Promise<BothSides> {
+  const { model, words } = withWords(book);
+  const guess = guessBook(plainBook(book));
+  const mapping = realDays ? { sources: guess.sources.map(withRealDays) } : guess;
+  const resolved = resolveMapping(mapping, plainBook(book));
+  const known = new LesionWords(words);
+  const tables = new Map(tablesOf(model));
+  for (const source of resolved.sources) tables.set(source.source.table, readMapped(source, known).content);
+  const references = mappedReferences({ resolved, tables: [...tablesOf(model).values()], words, hasAsOf: true });
+  return bothSides(model, AS_OF_DAY, tables, references);
+}
+
+describe("a farm's own book", () => {
+  let sides: BothSides;
+  beforeAll(async () => {
+    sides = await sidesOf(dataOnly(FILE, SHEETS));
+  });
+
+  test("the sheet computes from the farm's own lists what the pane shows", () => {
+    expect(unexplained(sides)).toEqual([]);
+  });
+
+  test("counts in cells/mL come into the formula as thousands", () => {
+    const cells = sides.laidOut.get("tank-and-cows")!.cells.flat();
+    const formulas = cells.flatMap((cell) => cell?.formula ?? []);
+    expect(formulas.some((formula) => formula.includes("/1000"))).toBe(true);
+  });
+
+  test("days written as text are refused in a sentence", () => {
+    expect(sides.laidOut.get("lesion-rates")!.refusals.join()).toMatch(/Findings, Date: the days are written as text/);
+  });
+});
+
+describe("the same book once its days are days", () => {
+  let sides: BothSides;
+  beforeAll(async () => {
+    const model = dataOnly(FILE, SHEETS);
+    sides = await sidesOf({ ...model, sheets: model.sheets.map(withDays) }, true);
+  });
+
+  test("the sheet computes from the farm's own words what the pane shows", () => {
+    expect(unexplained(sides)).toEqual([]);
+  });
+
+  test("words of lesions are looked up under Words, words of feet stand in the formula", () => {
+    const formulas = sides.laidOut
+      .get("lesion-rates")!
+      .cells.flat()
+      .flatMap((cell) => cell?.formula ?? []);
+    const [table] = formulas.filter((formula) => formula.startsWith("HERD.LESION.TABLE"));
+    expect(table).toMatch(/FILTER\(Words\[Word\]/);
+    expect(table).toMatch(/"left back"/);
+  });
+});
