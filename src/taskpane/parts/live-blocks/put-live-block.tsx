@@ -1,9 +1,8 @@
 import type { ComputedBlock, InputValues } from "../../../blocks/compute";
-import { ownReferences } from "../../../blocks/references/own";
 import type { FunctionSpec } from "../../../functions/define";
 import type { WorkbookWith } from "../../pane-workbook";
-import { today as dayOfComputer } from "../../today";
 import { PutInSheet } from "../put-in-sheet/put-in-sheet";
+import { referencesOf } from "../put-in-sheet/workbook-references";
 import { specOf } from "./use-live-blocks";
 
 interface PutLiveBlockProps {
@@ -21,14 +20,12 @@ export function PutLiveBlock({ computed, given, workbook, unready }: PutLiveBloc
   if (book === undefined) return null;
   const { block, parts } = computed;
   const texts = new Map<string, FunctionSpec>();
+  const known = { ...workbook, book };
   const references = async () => {
     const { wholeRegistry } = await import(/* webpackChunkName: "texts" */ "../../../functions/whole-registry");
     for (const spec of wholeRegistry) texts.set(spec.id, spec);
-    // A workbook with a day of its own holds it in a cell; without one, formulas count from the computer's day.
-    return ownReferences(await workbook.tables.listTables(), workbook.today() !== dayOfComputer());
+    return referencesOf(known);
   };
   const wanted = { block, given, computed: parts, references, specOf: (id: string) => texts.get(id) ?? specOf(id) };
-  return (
-    <PutInSheet wanted={wanted} workbook={{ ...workbook, book }} {...(unready === undefined ? {} : { unready })} />
-  );
+  return <PutInSheet wanted={wanted} workbook={known} {...(unready === undefined ? {} : { unready })} />;
 }

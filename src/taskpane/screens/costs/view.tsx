@@ -15,7 +15,7 @@ import { moneyText } from "../cells/wording/money";
 import { givenTo } from "./given";
 import { type CostFacts, costFacts, currencyOf } from "./money-facts";
 import { readPeriod, shownPeriod } from "./period";
-import { basisWords, type Bill, bills, caseWords, type LesionCost, lesionCosts, NO_SUM } from "./words";
+import { basisWords, type Bill, bills, caseWords, type LesionCost, lesionCosts, NO_SUM, shortCaseWords } from "./words";
 
 export interface CostsViewProps {
   readonly state: LiveState;
@@ -74,7 +74,11 @@ function Figures({ state, asOf, workbook, tables }: CostsViewProps & { readonly 
   const costs = lesionCosts(figuresOf("lesion-costs").rows("costs"));
   const side = figuresOf("side-by-side");
   const lesionBill = lesionAnswer(side, costs, facts);
-  const both = bills(lesionBill, cellAnswer(side, milk), facts?.sources ?? []);
+  const both = bills(
+    { ...lesionBill, words: lesionBill.short ?? lesionBill.words },
+    cellAnswer(side, milk),
+    facts?.sources ?? [],
+  );
   if (!state.computed.has("side-by-side")) return null;
   return (
     <>
@@ -112,7 +116,7 @@ function sentence(text: string | undefined): string | undefined {
   return text === undefined ? undefined : capitalised(text.replace(/([^.!?])$/, "$1."));
 }
 
-type Answer = Pick<Bill, "amount" | "words">;
+type Answer = Pick<Bill, "amount" | "words"> & { readonly short?: string };
 
 function lesionAnswer(figures: BlockFigures, costs: readonly LesionCost[], facts: CostFacts | undefined): Answer {
   if (facts === undefined) return { amount: undefined, words: NO_COSTS };
@@ -120,7 +124,8 @@ function lesionAnswer(figures: BlockFigures, costs: readonly LesionCost[], facts
   if (total === undefined || cases === undefined || unpriced === undefined)
     return { amount: undefined, words: sentence(figures.reason("lesions")) ?? "Not computed." };
   const amount = cases === unpriced ? undefined : moneyText(total, currencyOf(facts) ?? "");
-  return { amount, words: caseWords({ priced: cases - unpriced, unpriced }, costs) };
+  const counts = { priced: cases - unpriced, unpriced };
+  return { amount, words: caseWords(counts, costs), short: shortCaseWords(counts) };
 }
 
 function cellAnswer(figures: BlockFigures, milk: ReturnType<typeof milkPriceOf>): Answer {

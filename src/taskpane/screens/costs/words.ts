@@ -46,6 +46,12 @@ export function caseWords({ priced, unpriced }: CaseCosts, costs: readonly Lesio
   return `${inside} ${counted(unpriced, "case")} without a cost left out${named}: give them one under Costs, or write none.`;
 }
 
+/** The same for a narrow column. */
+export function shortCaseWords({ priced, unpriced }: CaseCosts): string {
+  const left = unpriced === 0 ? "" : ` ${unpriced} without a cost left out.`;
+  return priced + unpriced === 0 ? "No new case in those days." : `For ${counted(priced, "new case")}.${left}`;
+}
+
 /** Why the two bills cannot be laid over each other, in plain sentences. */
 export function basisWords(facts: CostFacts | undefined, milk: MilkPrice): readonly string[] {
   const costs = currencyOf(facts);

@@ -45,7 +45,7 @@ export function lesionRows(figures: VisitFigures, most: number): readonly (Found
     .slice(0, most)
     .map((row) => ({
       ...caseRow(row.name, row, figures.lesion(row.code, "before")),
-      cases: `${row.newCases}${row.target === undefined ? "" : `, target ${row.target}: ${row.against}`}`,
+      cases: `${row.newCases}${row.target === undefined ? "" : ` (target ${row.target}: ${row.against})`}`,
     }));
 }
 
@@ -61,7 +61,7 @@ function caseRow(name: string, now: LesionRow | undefined, before: LesionRow | u
 function shareRow(name: string, figures: VisitFigures, cows: string, all: string, day: string): FoundRow {
   const [now, before] = [figures.share(cows, all, "now"), figures.share(cows, all, "before")];
   const dated = (share: Limited | undefined, on: number | undefined): string =>
-    share === undefined ? OPEN : `${limitedText(share, "0%")}, ${dayText(on)}`;
+    share === undefined ? OPEN : `${limitedText(share, "0%")} on ${dayText(on)}`;
   return {
     name,
     now: dated(now, figures.of(day, "now")),
@@ -92,7 +92,7 @@ export function changeWords(now: Limited | undefined, before: Limited | undefine
   if (now.low > before.high) return "higher, more than chance";
   if (now.high < before.low) return "lower, more than chance";
   if (now.value === before.value) return "the same";
-  return `${now.value > before.value ? "higher" : "lower"}, may be chance`;
+  return "may be chance";
 }
 
 function differenceWords(now: number | undefined, before: number | undefined, format: string): string {

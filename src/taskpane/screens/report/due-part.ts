@@ -13,7 +13,7 @@ export interface DueCount {
 /** What is due, as the report shows it. */
 export interface DuePart {
   readonly counts: readonly DueCount[];
-  /** The most pressing lines: lame cows first, then the longest overdue. */
+  /** The most pressing lines: severely lame cows, other lame cows, then the longest overdue. */
   readonly first: readonly DueLine[];
   /** Lines that are not among the first. */
   readonly more: number;
@@ -34,6 +34,7 @@ export function duePart(lines: readonly DueLine[], day: DaySerial, most: number)
   return { counts, first, more: lines.length - first.length };
 }
 
-function rank({ work }: DueLine): number {
-  return work === "lame" ? 0 : 1;
+function rank({ work, what }: DueLine): number {
+  if (work !== "lame") return 2;
+  return what.startsWith("severely") ? 0 : 1;
 }

@@ -7,6 +7,7 @@ import { functionsOf } from "../../../blocks/sources";
 import type { FunctionSpec } from "../../../functions/define";
 import { asTableError } from "../../../workbook/table-error";
 import type { WorkbookWith } from "../../pane-workbook";
+import { referencesOf } from "../../parts/put-in-sheet/workbook-references";
 import { today as dayOfComputer } from "../../today";
 import { dayOf, namedThings, type Report } from "./report";
 import type { ReportEvent, ReportState } from "./state";
@@ -29,8 +30,12 @@ export async function writeReport(
   const words = writtenWords(report, namedThings(report, state.chosen), state);
   const at = { row: words.length + 1, column: 0 };
   try {
-    // A workbook with a day of its own holds it in a cell; without one, formulas count from the computer's day.
-    const references = ownReferences(await tables.listTables(), today() !== dayOfComputer());
+    const { book } = workbook;
+    // A host without sheets and cells has no lists of the farm's own either.
+    const references =
+      book === undefined
+        ? ownReferences(await tables.listTables(), today() !== dayOfComputer())
+        : await referencesOf({ ...workbook, book });
     const texts = await wholeSpecs();
     const laidOut = layOutBlock(computed.block, {
       references,
@@ -53,7 +58,8 @@ export async function sourcesOf(block: Block): Promise<readonly string[]> {
   try {
     const texts = await wholeSpecs();
     const sources = functionsOf(block).flatMap((id) => texts.get(id)?.sources ?? []);
-    return [...new Set(sources.map(({ name }) => name))];
+    const papers = sources.filter(({ standing }) => standing === "read" || standing === "memory");
+    return [...new Set(papers.map(({ name }) => name))];
   } catch {
     return [];
   }

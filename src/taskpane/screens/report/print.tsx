@@ -34,7 +34,7 @@ export function ReportPrint({ report, things, heading, notes, sources }: PrintPr
       </ol>
       {things.length === 0 && <p>Nothing stands out.</p>}
       <h2>What was found, and what changed</h2>
-      <FoundTable rows={found} first="" />
+      <FoundTable rows={found} first="Figure" />
       {lesions.length > 0 && (
         <>
           <h2>Lesions: new cases per 100 cow-years (95 % limits)</h2>
@@ -82,7 +82,7 @@ function Lines({ texts }: { readonly texts: readonly string[] }) {
 
 function FoundTable({ rows, first }: { readonly rows: readonly FoundRow[]; readonly first: string }) {
   return (
-    <table>
+    <table class="found">
       <thead>
         <tr>
           <th scope="col">{first}</th>
@@ -120,7 +120,7 @@ function DuePages({ due: { counts, first, more } }: { readonly due: DuePart }) {
       <table class="counts">
         <thead>
           <tr>
-            <th scope="col" />
+            <th scope="col">Work</th>
             <th scope="col">Overdue</th>
             <th scope="col">On the day</th>
             <th scope="col">In the week after</th>

@@ -19,6 +19,9 @@ export interface ReportViewProps {
   dispatch(event: ReportEvent): void;
 }
 
+/** Letters of notes that find room on two pages. */
+const LONGEST_NOTES = 1500;
+
 /** The report as the adviser makes it ready. */
 export function ReportView(props: ReportViewProps) {
   const { live, state, report, days, onLive, dispatch } = props;
@@ -108,6 +111,7 @@ function Body({ report, state, dispatch }: ReportViewProps & { readonly report: 
         <textarea
           id="report-notes"
           rows={4}
+          maxLength={LONGEST_NOTES}
           value={state.notes}
           onInput={(event) => dispatch({ type: "notes typed", text: event.currentTarget.value })}
         />
@@ -188,9 +192,9 @@ function DueSection({ due: { counts } }: { readonly due: DuePart }) {
         <p>Nothing is due.</p>
       ) : (
         <NumbersTable
-          caption="What is due"
+          caption="Counts of what is due"
           columns={[
-            { heading: "" },
+            { heading: "Work" },
             { heading: "Overdue", format: "0" },
             { heading: "On the day", format: "0" },
             { heading: "Week after", format: "0" },

@@ -36,7 +36,7 @@ export function Bill(props: SectionProps) {
         title="Low to high between published models"
         unit={`${unit} in those days`}
         format="#,##0"
-        rowsAre="model"
+        rowsAre="Model"
         sentence={levels
           .map(({ level, milk, money: amount, model }) => {
             const inMoney = amount === undefined ? "" : `, ${moneyText(amount, milkPrice.currency)}`;
@@ -51,7 +51,7 @@ export function Bill(props: SectionProps) {
         numbers={{
           caption: "Low to high between published models",
           columns: [
-            { heading: "" },
+            { heading: "Level" },
             { heading: unit, format: "#,##0" },
             ...(money ? [{ heading: milkPrice.currency || "money", format: "#,##0" }] : []),
             { heading: "Model" },
@@ -66,7 +66,7 @@ export function Bill(props: SectionProps) {
       />
       <NumbersTable
         caption="The central figure by lactation"
-        columns={[{ heading: "" }, { heading: "Cows", format: "0" }, { heading: unit, format: "#,##0" }]}
+        columns={[{ heading: "Lactation" }, { heading: "Cows", format: "0" }, { heading: unit, format: "#,##0" }]}
         rows={parts.map(({ name, cows, milk }) => [name, cows, milk])}
       />
       <p>{NO_PROMISE}</p>

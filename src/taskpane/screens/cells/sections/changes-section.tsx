@@ -81,7 +81,7 @@ function Shares({ figures, part, title, drawn }: SharesProps) {
         title={title}
         unit="share of the cows"
         format="0%"
-        rowsAre="group"
+        rowsAre="Cows"
         rows={rows.map(({ name, cows, of, share, low, high, note }) => ({
           label: nameIn(part, name),
           value: share,
