@@ -80,7 +80,8 @@ function pressed({ chosen }: ReportState, id: string, report: Report): readonly 
 }
 
 function nextName(state: ReportState): ReportState {
-  const { attempt } = state.writing ?? { attempt: 0 };
+  if (state.writing === undefined) return state;
+  const { attempt } = state.writing;
   if (attempt < MOST_ATTEMPTS) return { ...state, writing: { attempt: attempt + 1 } };
   const text = `Nothing was written: the workbook already has ${MOST_ATTEMPTS} reports of that day.`;
   return { ...state, writing: undefined, notice: { kind: "error", text } };
