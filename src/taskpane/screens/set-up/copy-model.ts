@@ -1,4 +1,3 @@
-import { copySave } from "../../../herd/copy-over/preview";
 import { counted } from "../../format";
 import { type CopyEvent, type CopyState, type OldBook, REASONS_AT_ONCE } from "./copy-state";
 import { editLists } from "./list-edits";
@@ -74,9 +73,8 @@ function inOldBook(state: SetUpState, copy: Opened, event: CopyEvent): SetUpStat
       if (isBusy(state) || preview.kind !== "shown") return state;
       const rows = preview.preview.counts.reduce((sum, { over }) => sum + over, 0);
       const title = `${counted(rows, "row")} copied from ${old.name}`;
-      const save = copySave(preview.preview, event.id, title);
-      if (save === undefined) return { ...state, notice: { kind: "error", text: "No row can come over." } };
-      return begun(state, { kind: "copy", ...save });
+      if (rows === 0) return { ...state, notice: { kind: "error", text: "No row can come over." } };
+      return begun(state, { kind: "copy", id: event.id, title, preview: preview.preview });
     }
     default:
       return state;

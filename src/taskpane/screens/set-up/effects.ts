@@ -95,9 +95,12 @@ async function write({ tables, book }: SetUpPorts, task: Task): Promise<string> 
     case "words":
       await keepRows(tables, wordsTable.name, task, (content) => wordsWrites(task.words, content));
       return `${task.title} now stands on the sheet ${wordsTable.name}.`;
-    case "copy":
-      await tables.save(task);
+    case "copy": {
+      const { copySave } = await import(/* webpackChunkName: "copy" */ "../../../herd/copy-over/preview");
+      const save = copySave(task.preview, task.id, task.title);
+      if (save !== undefined) await tables.save(save);
       return `${task.title}.`;
+    }
     case "cells":
       await book.changeCells(task);
       return `${task.title}.`;

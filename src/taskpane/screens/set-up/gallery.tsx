@@ -1,13 +1,11 @@
 import type { Block, BlockScreen } from "../../../blocks/block";
 import { gallery } from "../../../blocks/gallery";
 import { wholeRegistry } from "../../../functions/whole-registry";
-import type { WorkbookWith } from "../../pane-workbook";
 import { PutInSheet } from "../../parts/put-in-sheet/put-in-sheet";
 import { referencesOf } from "../../parts/put-in-sheet/workbook-references";
+import type { SetUpViewProps } from "./view-props";
 
-export interface GalleryProps {
-  readonly workbook: WorkbookWith<"tables" | "book">;
-}
+type GalleryProps = Pick<SetUpViewProps, "workbook">;
 
 const SCREEN_NAMES: Readonly<Record<BlockScreen, string>> = {
   herd: "Claw health",

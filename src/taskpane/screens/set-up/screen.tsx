@@ -3,13 +3,17 @@ import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hook
 import type { CellPlace } from "../../../workbook/port";
 import type { WorkbookWith } from "../../pane-workbook";
 import { check, lookAtFormulas, perform, read, show, takeBack } from "./effects";
-import { drawUpPreview, readOldBook } from "./copy-effects";
 import { nextState } from "./model";
 import { initialState } from "./state";
 import { ID_PREFIX } from "./task";
 import { SetUpView } from "./view";
 
 const newId = (): string => `${ID_PREFIX}${crypto.randomUUID()}`;
+
+/** What copying needs is asked for with its part of the screen. */
+const copying = () => import(/* webpackChunkName: "copy" */ "./copy-effects");
+const NOT_LOADED =
+  "The code for it could not be loaded. Check the connection to where Evenfoot is kept, then try again.";
 
 /** The screen, fed by the workbook. */
 export function SetUp(workbook: WorkbookWith<"tables" | "book">) {
@@ -53,7 +57,11 @@ export function SetUp(workbook: WorkbookWith<"tables" | "book">) {
       if (openBook === undefined) return;
       const turn = newTurn();
       dispatch({ type: "old book chosen", name: file.name, turn });
-      void readOldBook(() => openBook(file), file.name, latest.current.words.known, turn).then(dispatch);
+      copying().then(
+        ({ readOldBook }) =>
+          readOldBook(() => openBook(file), file.name, latest.current.words.known, turn).then(dispatch),
+        () => dispatch({ type: "old book refused", turn, message: NOT_LOADED }),
+      );
     },
     [openBook],
   );
@@ -63,7 +71,10 @@ export function SetUp(workbook: WorkbookWith<"tables" | "book">) {
   useEffect(() => {
     const { copy, words } = latest.current;
     if (previewing === undefined || copy.kind !== "opened") return;
-    void drawUpPreview(ports, copy.old, words.known, today(), previewing).then(dispatch);
+    copying().then(
+      ({ drawUpPreview }) => drawUpPreview(ports, copy.old, words.known, today(), previewing).then(dispatch),
+      () => dispatch({ type: "preview failed", turn: previewing, message: NOT_LOADED }),
+    );
   }, [ports, previewing]);
 
   const showCell = useCallback(

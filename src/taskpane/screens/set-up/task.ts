@@ -1,14 +1,14 @@
 import type { WordRow } from "../../../herd/codes/words";
+import type { CopyPreview } from "../../../herd/copy-over/preview";
 import type { Mapping } from "../../../herd/mapping/mapping";
 import type { CellChanges, RangeToTable } from "../../../workbook/book-port";
 import type { CellPlace } from "../../../workbook/port";
-import type { Save } from "../../../workbook/table-port";
 
 /** Something to be written into the workbook, as data. The same id is written once, however often it is tried. */
 export type Task =
   | { readonly kind: "mapping"; readonly id: string; readonly title: string; readonly mapping: Mapping }
   | { readonly kind: "words"; readonly id: string; readonly title: string; readonly words: readonly WordRow[] }
-  | ({ readonly kind: "copy" } & Save)
+  | { readonly kind: "copy"; readonly id: string; readonly title: string; readonly preview: CopyPreview }
   | ({ readonly kind: "cells" } & CellChanges)
   | ({ readonly kind: "table" } & RangeToTable)
   | { readonly kind: "formulas"; readonly id: string; readonly cells: readonly CellPlace[] };

@@ -1,11 +1,10 @@
 import type { ComponentChildren, FunctionComponent } from "preact";
 import { Note, TextList } from "../../parts/blocks";
-import { BlocksSection } from "./blocks-view";
 import { CheckSection } from "./check-view";
 import { Progress } from "./controls";
-import { CopySection } from "./copy-view";
 import { FormulasSection } from "./formulas-view";
 import { useKeptFocus } from "./kept-focus";
+import { BlocksPart, CopyPart } from "./lazy-part";
 import { ListsSection } from "./lists-view";
 import { PastWrites, WriteNotice } from "./notice-view";
 import { SECTIONS, type SectionId, type SetUpState } from "./state";
@@ -28,8 +27,8 @@ const CONTENT: Readonly<Record<SectionId, FunctionComponent<SetUpViewProps>>> = 
   words: WordsSection,
   check: CheckSection,
   formulas: FormulasSection,
-  copy: CopySection,
-  blocks: BlocksSection,
+  copy: CopyPart,
+  blocks: BlocksPart,
 };
 
 /** Setting the workbook up, part by part; every part can be opened at any time. */
