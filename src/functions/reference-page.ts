@@ -23,7 +23,7 @@ const ORIGINS: Readonly<Record<Example["origin"], string>> = {
   hand: "worked by hand",
 };
 
-/** The help page behind every function's help link: static, without script, one anchor a function. */
+/** The help page behind every function's help link: static, one anchor a function; its script only searches it. */
 export function referencePage(specs: readonly FunctionSpec[]): string {
   const groups = byGroup(specs);
   return html`<!doctype html>
@@ -31,18 +31,28 @@ export function referencePage(specs: readonly FunctionSpec[]): string {
       <head>
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'" />
+        <meta
+          http-equiv="Content-Security-Policy"
+          content="default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'"
+        />
         <title>Evenfoot worksheet functions</title>
         <link rel="stylesheet" href="functions.css" />
+        <script src="search.js" defer="defer"></script>
       </head>
       <body>
         <header>
+          <p><a href="index.html">Help</a></p>
           <h1>Evenfoot worksheet functions</h1>
           <p>
             Each entry says what the function needs, in which units, where its figures come from and what they cannot
             tell. Figures support the judgement of the people in the barn; for treatment, the veterinarian and the label
             decide.
           </p>
+          <form id="search" role="search" hidden="hidden">
+            <label for="find">Find a function</label>
+            <input id="find" type="search" autocomplete="off" />
+            <p id="found" role="status"></p>
+          </form>
         </header>
         <nav aria-label="Functions">
           <h2>Contents</h2>

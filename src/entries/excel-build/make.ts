@@ -50,4 +50,5 @@ function writeHelp(target: string): void {
   mkdirSync(join(target, "help"), { recursive: true });
   writeFileSync(join(target, "help/functions.html"), referencePage(registry));
   cpSync(join(MANIFEST, "help.css"), join(target, "help/functions.css"));
+  cpSync(join(MANIFEST, "help"), join(target, "help"), { recursive: true });
 }
