@@ -1,14 +1,15 @@
 import type { Block } from "../block";
 import { againstBefore } from "./against-before";
 import { byLactation } from "./by-lactation";
-import { causes } from "./causes";
+import { causes, causesOf } from "./causes";
 import { coverage } from "./coverage";
-import { hornAndInfectious } from "./horn-and-infectious";
+import { cowGroups } from "./cows-looked-at";
+import { hornAndInfectious, hornAndInfectiousOf } from "./horn-and-infectious";
 import { lame } from "./lame";
 import { lameToTreated } from "./lame-to-treated";
-import { lesionRates } from "./lesion-rates";
-import { months } from "./months";
-import { newAndRepeat } from "./new-and-repeat";
+import { lesionRates, lesionRatesOf } from "./lesion-rates";
+import { months, monthsOf } from "./months";
+import { newAndRepeat, newAndRepeatOf } from "./new-and-repeat";
 
 /** The blocks of claw health, in the order in which they are shown. */
 export const herdBlocks: readonly Block[] = [
@@ -23,3 +24,12 @@ export const herdBlocks: readonly Block[] = [
   lameToTreated,
   causes,
 ];
+
+/** Blocks about a group of cows alone, by the name of the group, in the order in which they are shown. */
+export const groupBlocks: ReadonlyMap<string, readonly Block[]> = new Map(
+  cowGroups.map((cows) => {
+    const rates = lesionRatesOf(cows);
+    const others = [monthsOf, hornAndInfectiousOf, newAndRepeatOf, causesOf].map((blockOf) => blockOf(cows));
+    return [cows.name, rates === undefined ? others : [rates, ...others]];
+  }),
+);

@@ -1,30 +1,33 @@
 import type { Block } from "../block";
 import { call } from "../expression/call";
-import { column } from "../expression/columns";
-import { findingsOfPeriod, period } from "./inputs";
+import { type CowsLookedAt, findingsOf, named, wholeHerd } from "./cows-looked-at";
+import { period } from "./inputs";
 
 /** As many patterns as the review knows. */
 const ROWS = 13;
 
-const columns = ["lesion", "zone", "lactation", "daysInMilk"].map((key) => findingsOfPeriod(column("Findings", key)));
+const COLUMNS = ["lesion", "zone", "lactation", "daysInMilk"] as const;
 
-export const causes: Block = {
-  id: "where-to-look",
-  title: "Where to look",
-  about:
-    "What the lesions, their zones and the cows that have them point to in the barn. It ranks; it does not diagnose.",
-  screen: "herd",
-  inputs: period,
-  parts: [
-    {
-      kind: "table",
-      id: "causes",
-      title: "What to go and look at",
-      value: call("CAUSE.REVIEW", ...columns),
-      of: "CAUSE.REVIEW",
-      rows: ROWS,
-    },
-  ],
-  charts: [],
-  notes: [],
-};
+export function causesOf(cows: CowsLookedAt): Block {
+  return {
+    ...named(cows, "where-to-look", "Where to look"),
+    about:
+      "What the lesions, their zones and the cows that have them point to in the barn. It ranks; it does not diagnose.",
+    screen: "herd",
+    inputs: period,
+    parts: [
+      {
+        kind: "table",
+        id: "causes",
+        title: "What to go and look at",
+        value: call("CAUSE.REVIEW", ...COLUMNS.map((key) => findingsOf(cows, key))),
+        of: "CAUSE.REVIEW",
+        rows: ROWS,
+      },
+    ],
+    charts: [],
+    notes: [],
+  };
+}
+
+export const causes = causesOf(wholeHerd);

@@ -1,10 +1,9 @@
 import type { Block, Figure } from "../block";
 import { call } from "../expression/call";
-import { column } from "../expression/columns";
 import { literal } from "../expression/expression";
 import { input, part } from "../expression/places";
-import { findingsOfPeriod, from, gap, period, to } from "./inputs";
-import { cowDays, findings } from "./lesion-rates";
+import { type CowsLookedAt, findingsOf, named, wholeHerd } from "./cows-looked-at";
+import { from, gap, period, to } from "./inputs";
 
 const KINDS = [
   { lesion: "all", label: "all lesions" },
@@ -12,38 +11,39 @@ const KINDS = [
   { lesion: "horn", label: "horn" },
 ] as const;
 
-const rates = KINDS.map(({ lesion, label }): Figure => ({
-  kind: "figure",
-  id: `rate ${lesion}`,
-  label: `New cases per 100 cow-years, ${label}`,
-  value: call("LESION.RATE", ...findings, literal(lesion), from, to, part("cowDays"), input("gapDays")),
-  format: "0.0",
-}));
+function ratesOf({ findings, cowDays }: CowsLookedAt): readonly Figure[] {
+  if (cowDays === undefined) return [];
+  const days: Figure = { kind: "figure", id: "cowDays", label: "Cow-days at risk", value: cowDays, format: "#,##0" };
+  const rates = KINDS.map(({ lesion, label }): Figure => ({
+    kind: "figure",
+    id: `rate ${lesion}`,
+    label: `New cases per 100 cow-years, ${label}`,
+    value: call("LESION.RATE", ...findings, literal(lesion), from, to, part("cowDays"), input("gapDays")),
+    format: "0.0",
+  }));
+  return [days, ...rates];
+}
 
-const shares = KINDS.map(({ lesion, label }): Figure => ({
-  kind: "figure",
-  id: `share ${lesion}`,
-  label: `Share of cows examined, ${label}`,
-  value: call(
-    "LESION.SHARE",
-    findingsOfPeriod(column("Findings", "cow")),
-    findingsOfPeriod(column("Findings", "lesion")),
-    literal(lesion),
-  ),
-  format: "0.0%",
-}));
+function sharesOf(cows: CowsLookedAt): readonly Figure[] {
+  return KINDS.map(({ lesion, label }): Figure => ({
+    kind: "figure",
+    id: `share ${lesion}`,
+    label: `Share of cows examined, ${label}`,
+    value: call("LESION.SHARE", findingsOf(cows, "cow"), findingsOf(cows, "lesion"), literal(lesion)),
+    format: "0.0%",
+  }));
+}
 
-export const hornAndInfectious: Block = {
-  id: "horn-and-infectious",
-  title: "Infectious against horn lesions",
-  about: "Infectious lesions come from outside (wet, dirty floors, carriers); horn lesions arise inside the claw.",
-  screen: "herd",
-  inputs: [...period, gap],
-  parts: [
-    { kind: "figure", id: "cowDays", label: "Cow-days at risk", value: cowDays, format: "#,##0" },
-    ...rates,
-    ...shares,
-  ],
-  charts: [],
-  notes: ["Rates count cases, shares count cows."],
-};
+export function hornAndInfectiousOf(cows: CowsLookedAt): Block {
+  return {
+    ...named(cows, "horn-and-infectious", "Infectious against horn lesions"),
+    about: "Infectious lesions come from outside (wet, dirty floors, carriers); horn lesions arise inside the claw.",
+    screen: "herd",
+    inputs: [...period, gap],
+    parts: [...ratesOf(cows), ...sharesOf(cows)],
+    charts: [],
+    notes: ["Rates count cases, shares count cows."],
+  };
+}
+
+export const hornAndInfectious = hornAndInfectiousOf(wholeHerd);

@@ -8,6 +8,13 @@ const PERIOD_NAMES = [
   ["own dates", "Own dates"],
 ] as const satisfies readonly (readonly [Choices["period"], string])[];
 
+const GROUP_NAMES = [
+  ["all", "All cows"],
+  ["heifers", "Heifers"],
+  ["first", "First lactation"],
+  ["later", "Second and later"],
+] as const satisfies readonly (readonly [Choices["group"], string])[];
+
 interface ChoicesViewProps {
   readonly choices: Choices;
   dispatch(event: LiveEvent): void;
@@ -20,6 +27,7 @@ export function ChoicesView({ choices, dispatch }: ChoicesViewProps) {
     <fieldset class="herd-choices">
       <legend class="readers-only">Time and cows</legend>
       <ChosenField label="Time" value={choices.period} options={PERIOD_NAMES} onValue={set("period")} />
+      <ChosenField label="Cows" value={choices.group} options={GROUP_NAMES} onValue={set("group")} />
       {choices.period === "own dates" && (
         <>
           <TypedField label="First day" type="date" value={choices.from} onText={set("from")} />

@@ -4,12 +4,17 @@ import { addMonths, dateOf, day, type DaySerial, isoDate, serialOf } from "../..
 export const PERIODS = ["last 12 months", "this year", "own dates"] as const;
 export type Period = (typeof PERIODS)[number];
 
+/** The cows that the screen looks at, as their blocks are named. */
+export const COW_GROUPS = ["all", "heifers", "first", "later"] as const;
+export type CowGroup = (typeof COW_GROUPS)[number];
+
 /** What the user chose at the top of the screen. */
 export interface Choices {
   readonly period: Period;
   /** Own dates as typed, 2026-03-01. */
   readonly from: string;
   readonly to: string;
+  readonly group: CowGroup;
 }
 
 /** First and last day. */
@@ -27,6 +32,7 @@ export function choicesOf(typed: Readonly<Record<string, string>>, asOf: DaySeri
     period: PERIODS.find((period) => period === typed["period"]) ?? PERIODS[0],
     from: typed["from"] ?? isoDate(usual.from),
     to: typed["to"] ?? isoDate(usual.to),
+    group: COW_GROUPS.find((group) => group === typed["group"]) ?? "all",
   };
 }
 

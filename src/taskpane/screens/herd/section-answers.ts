@@ -7,6 +7,7 @@ import { groupSharesOf } from "./groups";
 import { lesionTableOf } from "./lesions";
 import { monthName } from "./month-names";
 import { BlockFigures } from "../../parts/live-blocks/block-figures";
+import { kindOf } from "./shown-blocks";
 import { numberIn, recordsIn, textIn } from "./rows";
 
 /** What a section comes down to, in a line below its heading. */
@@ -127,7 +128,7 @@ const ANSWERS: Readonly<Record<string, Answer>> = {
 /** The line below the heading of a section: its answer, else why there is none. */
 export function sectionAnswer(computed: ComputedBlock): string {
   const { block, parts } = computed;
-  const answer = ANSWERS[block.id]?.(new BlockFigures(computed));
+  const answer = ANSWERS[kindOf(block)]?.(new BlockFigures(computed));
   if (answer !== undefined) return capitalised(answer);
   const refused = parts.find((part) => part.kind === "refused");
   return refused === undefined ? block.about : `Cannot be told. ${refused.sentence}`;

@@ -1,4 +1,3 @@
-import type { Block } from "../../../blocks/block";
 import type { ComputedBlock } from "../../../blocks/compute";
 import type { WorkbookWith } from "../../pane-workbook";
 import { Note } from "../../parts/blocks";
@@ -6,18 +5,18 @@ import { PutLiveBlock } from "../../parts/live-blocks/put-live-block";
 import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
 import { ChosenField } from "../../parts/typed-field";
 import { answerOf, coverageWarning, lesionTableIn } from "./answer";
-import { choicesOf, daysOf, daysText } from "./choices";
+import { type Choices, choicesOf, daysOf, daysText } from "./choices";
 import { ChoicesView } from "./choices-view";
 import { givenTo } from "./given";
 import { LESION_CHOICES, USUAL_LESION } from "./lesion-choices";
 import { Change, CHANGE_PARTS } from "./part-views/change";
 import { NewAndRepeatPicture } from "./part-views/new-and-repeat";
+import { blocksAbout, kindOf } from "./shown-blocks";
 import { SlowProgress } from "./progress";
 import { BlockSection } from "./section";
 
 interface HerdViewProps {
   readonly state: LiveState;
-  readonly blocks: readonly Block[];
   readonly workbook: WorkbookWith<"tables">;
   dispatch(event: LiveEvent): void;
 }
@@ -62,7 +61,7 @@ function NoTables() {
 }
 
 function Figures(props: HerdViewProps) {
-  const { state, blocks, workbook, dispatch } = props;
+  const { state, workbook, dispatch } = props;
   const asOf = workbook.today();
   const choices = choicesOf(state.typed, asOf);
   const days = daysOf(choices, asOf);
@@ -78,13 +77,26 @@ function Figures(props: HerdViewProps) {
           <p class="quiet">{daysText(days)}, both days included.</p>
           <Answer computed={state.computed} />
           {state.working && <SlowProgress text="Computing …" />}
-          {blocks.map(({ id }) => {
+          {choices.group !== "all" && <GroupNote group={choices.group} />}
+          {blocksAbout(choices.group).map(({ id }) => {
             const computed = state.computed.get(id);
             return computed === undefined ? null : <HerdSection key={id} {...props} computed={computed} />;
           })}
         </>
       )}
     </>
+  );
+}
+
+/** What a group alone cannot be told. */
+function GroupNote({ group }: Pick<Choices, "group">) {
+  return (
+    <p class="quiet">
+      {group === "heifers"
+        ? "Findings with the lactation heifer. The list of cows does not hold the days of heifers, so that there are counts and shares, and no rates. "
+        : "Findings by the lactation written beside them. "}
+      How many were examined, lame cows and the time before are told of all cows.
+    </p>
   );
 }
 
@@ -121,8 +133,8 @@ function HerdSection({ computed, ...props }: HerdViewProps & { readonly computed
   return (
     <BlockSection
       computed={computed}
-      opened={block.id === OPENED}
-      left={leftOut(block.id, state)}
+      opened={kindOf(block) === OPENED}
+      left={leftOut(kindOf(block), state)}
       before={<Before {...props} computed={computed} />}
       after={given !== undefined && <PutLiveBlock computed={computed} given={given} workbook={workbook} />}
     />
@@ -137,7 +149,7 @@ function leftOut(id: string, state: LiveState): readonly string[] {
 
 /** What a section shows beside its block. */
 function Before({ computed, state, dispatch }: HerdViewProps & { readonly computed: ComputedBlock }) {
-  const { id } = computed.block;
+  const id = kindOf(computed.block);
   if (id === "against-before") return <Change computed={computed} />;
   if (id === "new-and-repeat") {
     const table = lesionTableIn(state.computed);

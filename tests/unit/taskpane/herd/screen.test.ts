@@ -7,6 +7,7 @@ import { readHerdTables } from "../../../../src/taskpane/parts/live-blocks/read-
 import { answerOf, coverageWarning } from "../../../../src/taskpane/screens/herd/answer";
 import { givenTo } from "../../../../src/taskpane/screens/herd/given";
 import { sectionAnswer } from "../../../../src/taskpane/screens/herd/section-answers";
+import { allBlocks } from "../../../../src/taskpane/screens/herd/shown-blocks";
 import { MemoryBook, type MemoryTable } from "../../../../src/workbook/memory/book";
 import type { PlainCell } from "../../../../src/workbook/port";
 import { table, userOf } from "../due/small-book";
@@ -29,10 +30,10 @@ async function computed(
   const port = userOf(new MemoryBook(tables));
   const data = new BlockData(await readHerdTables(port, ["Cows", "Findings", "Scores", "Targets"], AS_OF));
   return new Map(
-    blocksOf("herd").map((block) => [
-      block.id,
-      computeBlock(block, data, (id) => specs.get(id), givenTo(block, typed, AS_OF)),
-    ]),
+    allBlocks.flatMap((block): [string, ComputedBlock][] => {
+      const given = givenTo(block, typed, AS_OF);
+      return given === undefined ? [] : [[block.id, computeBlock(block, data, (id) => specs.get(id), given)]];
+    }),
   );
 }
 
@@ -123,6 +124,32 @@ test("fewer than 80 % examined is warned of, 80 % is not", async () => {
     ]);
   expect(coverageWarning((await examined(7)).get("coverage"))).toMatch(/^7 of 10 milking cows were examined.*70 %/);
   expect(coverageWarning((await examined(8)).get("coverage"))).toBeUndefined();
+});
+
+test("a group of cows alone: its own findings over its own days at risk", async () => {
+  const tables = [
+    findings([
+      [day("2026-05-04"), 1, 1, 64, "LH", null, "DD"],
+      [day("2026-05-04"), 2, 2, 114, "LH", 4, "SU"],
+      [day("2026-05-04"), 9, "heifer", null, "LH", null, "DD"],
+      [day("2026-05-04"), 8, null, null, "LH", null, "DD"],
+    ]),
+    // Of the year to 2026-08-31: 184 days in the first lactation of cows 1 and 4, 131 of cow 2 until she calved.
+    cows([
+      [1, 1, day("2026-03-01"), null, day("2026-03-01"), null],
+      [2, 2, day("2026-01-10"), null, day("2024-01-10"), null],
+      [3, 3, day("2026-01-10"), null, day("2023-01-10"), null],
+      [4, 1, day("2026-03-01"), null, day("2026-03-01"), null],
+    ]),
+  ];
+  const first = answers(await computed(tables, { group: "first" }));
+  // 1 / (499 / 365.25) × 100, and 1 / ((184 + 365 + 365 + 184 - 499) / 365.25) × 100.
+  expect(first["lesion-rates-first"]).toBe("1 new case, 73.2 per 100 cow-years.");
+  const later = answers(await computed(tables, { group: "later" }));
+  expect(later["lesion-rates-later"]).toBe("1 new case, 61.0 per 100 cow-years.");
+  const heifers = answers(await computed(tables, { group: "heifers" }));
+  expect(Object.keys(heifers)).not.toContain("lesion-rates-heifers");
+  expect(heifers["lesion-months-heifers"]).toBe("1 new case in 14 months, most in May 2026 (1).");
 });
 
 test("dates that were chosen reach every block that has them, what is usual stays a formula", () => {
