@@ -3,7 +3,8 @@
  * may stand more than once. Elements with an xsi:type are listed under it.
  * Source: OfficeAppManifestV1_1.xsd, OfficeAppBasicTypesV1_0.xsd and TaskPaneAppVersionOverridesV1_0.xsd as published
  * in OfficeDev/office-js-docs-pr, docs/overview/schemas/taskpane; Runtimes from [MS-OWEMXML] and the documentation of
- * the shared runtime, which puts it first in Host; ExtendedOverrides and later elements are left out.
+ * the shared runtime, which puts it first in Host; ExtendedOverrides from the documentation of keyboard shortcuts,
+ * which puts it below VersionOverrides. Later elements are left out.
  */
 export const CHILDREN: Readonly<Record<string, readonly string[]>> = {
   TaskPaneApp: [
@@ -24,6 +25,7 @@ export const CHILDREN: Readonly<Record<string, readonly string[]>> = {
     "Permissions!",
     "Dictionary",
     "VersionOverrides",
+    "ExtendedOverrides",
   ],
   "TaskPaneApp/Hosts": ["Host!*"],
   Requirements: ["Sets", "Methods"],

@@ -99,7 +99,10 @@ describe.each([
   });
 
   test("has https addresses alone", () => {
-    const addresses = attributesOf(root, "DefaultValue").filter((value) => value.includes("//"));
+    const addresses = [...attributesOf(root, "DefaultValue"), ...attributesOf(root, "Url")].filter((value) =>
+      value.includes("//"),
+    );
+    expect(addresses).toContain(`${ADDRESS}/shortcuts.json`);
     expect(addresses.length).toBeGreaterThan(10);
     for (const address of addresses) {
       expect(address.startsWith(`${ADDRESS}/`)).toBe(true);

@@ -20,6 +20,7 @@ export async function makeBuild(options: BuildOptions): Promise<void> {
   writeHelp(target);
   const pngs = readdirSync(join(MANIFEST, "icons")).filter((file) => file.endsWith(".png"));
   for (const file of pngs) cpSync(join(MANIFEST, "icons", file), join(target, "icons", file));
+  cpSync(join(MANIFEST, "shortcuts.json"), join(target, "shortcuts.json"));
   for (const file of ["LICENSE", "NOTICE"]) cpSync(join(ROOT, file), join(target, file));
   if (options.officeJs === "copy") copyOfficeJs(join(target, "office"));
 }
