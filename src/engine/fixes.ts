@@ -17,6 +17,7 @@ import { singleFunction } from "./fixes/single";
 import { sort } from "./fixes/sort";
 import { fixSpillOrder } from "./fixes/spill-order";
 import { fixTableReferences } from "./fixes/table-references";
+import { take } from "./fixes/take";
 import { fixThrowingFormula } from "./fixes/throwing-formula";
 import { unique } from "./fixes/unique";
 
@@ -50,5 +51,6 @@ export const fixedFunctions: readonly EngineFunction[] = [
   search,
   singleFunction,
   sort,
+  take,
   unique,
 ];

@@ -20,6 +20,40 @@ describe("what the engine gets wrong, mended", () => {
     expect([result.value("B1"), result.value("D1")]).toEqual([11, 11]);
   });
 
+  test("take: more rows from the end than there are gives all of them", async () => {
+    const result = await answers({
+      Data: {
+        A1: "=SUM(TAKE({1;2;3},-5))",
+        A2: "=SUM(TAKE({1;2;3},-2))",
+        A3: "=SUM(TAKE({1,2,3},,-5))",
+        A4: "=SUM(TAKE({1;2;3},5))",
+        A5: "=TAKE(7,-3)",
+      },
+    });
+    expect(result.block("A1:A5")).toEqual([[6], [5], [6], [6], [7]]);
+  });
+
+  test("inverted-index: a number equals no text, and a blank 0 and an empty text, however often it is asked", async () => {
+    // Cells: 0, 1, blank, "1" and FALSE.
+    const cells = { A1: 0, A2: 1, A4: "1", A5: false };
+    const asked = ['A1:A5=""', "A1:A5=0", "A1:A5=1", 'A1:A5="1"', "A1:A5=FALSE", "A1:A5=Z9"];
+    const wanted = [
+      [false, false, true, false, false],
+      [true, false, true, false, false],
+      [false, true, false, false, false],
+      [false, false, false, true, false],
+      [false, false, true, false, true],
+      [true, false, true, false, true],
+    ];
+    const formulas = asked.flatMap((formula, index) =>
+      ["B", "I"].map((first) => [`${String.fromCharCode(first.charCodeAt(0) + index)}1`, `=${formula}`] as const),
+    );
+    const result = await answers({ Data: { ...cells, ...Object.fromEntries(formulas) } });
+    const columns = wanted[0]!.map((_, row) => wanted.map((column) => column[row]!));
+    expect(result.block("B1:G5")).toEqual(columns);
+    expect(result.block("I1:N5")).toEqual(columns);
+  });
+
   test("edate: a day that the month lacks becomes its last day", async () => {
     const result = await answers({
       Data: { A1: "=EDATE(DATE(2025,1,31),1)", A2: "=EDATE(DATE(2024,1,31),1)", A3: "=EDATE(DATE(2024,3,31),-1)" },

@@ -1,14 +1,22 @@
-import { isRealNum } from "@univerjs/core";
-import { CELL_INVERTED_INDEX_CACHE } from "@univerjs/engine-formula";
+import { CELL_INVERTED_INDEX_CACHE, ERROR_TYPE_SET, type ErrorType } from "@univerjs/engine-formula";
 
 type Value = string | number | boolean | null | undefined;
 /** The rows of one column that hold a value, by value. */
 type ColumnIndex = Map<unknown, Set<number>>;
+/** First and last row of a part of a column. */
+type RowRange = readonly [number, number];
 
 interface IndexInternals {
   readonly _cache: Map<string, Map<string, Map<number, ColumnIndex>>>;
   shouldContinueBuildingCache(unitId: string, sheetId: string, column: number, row: number): boolean;
   set(unitId: string, sheetId: string, column: number, value: Value, row: number, isForceUpdate?: boolean): void;
+  getCellPositions(
+    unitId: string,
+    sheetId: string,
+    column: number,
+    value: Value,
+    rowsInCache: readonly RowRange[],
+  ): { readonly errorType: unknown; readonly matchingRows: readonly number[] } | undefined;
 }
 
 /** The key of blank cells, which the engine keeps to itself; found by letting it enter one. */
@@ -20,8 +28,14 @@ function blankKey(index: IndexInternals): unknown {
 }
 
 /**
+ * Two mends of the index by which a column is compared with one value.
+ *
  * The engine looks a computed cell up under every value of its column before it enters the new one, so that the cost
  * grows with the square of the rows. Here each column also knows under which value a row stands.
+ *
+ * It holds 0 for equal to "", and the text "1" for equal to the number 1, once a column has been read before. Source:
+ * Microsoft, "Calculation operators and precedence in Excel", and ISO/IEC 29500-1, 18.17.2.2: a number never equals a
+ * text; a blank cell equals 0, "" and FALSE.
  */
 export function fixInvertedIndex(): void {
   const index = CELL_INVERTED_INDEX_CACHE as unknown as IndexInternals;
@@ -39,6 +53,24 @@ export function fixInvertedIndex(): void {
     list.add(row);
     rows.set(row, list);
   };
+  index.getCellPositions = function (unitId, sheetId, column, value, rowsInCache) {
+    const values = index._cache.get(unitId)?.get(sheetId)?.get(column);
+    if (values === undefined) return undefined;
+    if (ERROR_TYPE_SET.has(value as ErrorType)) return { errorType: value, matchingRows: [] };
+    const matchingRows = keysEqualTo(value, blank).flatMap((key) =>
+      [...(values.get(key) ?? [])].filter((row) => rowsInCache.some(([first, last]) => row >= first && row <= last)),
+    );
+    return { errorType: null, matchingRows };
+  };
+}
+
+/** What a blank cell equals. */
+const LIKE_BLANK = [0, "", false] as const;
+
+function keysEqualTo(value: Value, blank: unknown): readonly unknown[] {
+  const key = indexKey(value, blank);
+  if (key === blank) return [blank, ...LIKE_BLANK];
+  return LIKE_BLANK.some((like) => like === key) ? [key, blank] : [key];
 }
 
 function entry<K, V>(map: Map<K, V>, key: K, make: () => V): V {
@@ -47,9 +79,8 @@ function entry<K, V>(map: Map<K, V>, key: K, make: () => V): V {
   return value;
 }
 
-/** Numbers and texts that spell them are one; the case of texts does not matter. */
+/** The case of texts does not matter. */
 function indexKey(value: Value, blank: unknown): unknown {
-  if (value === null || value === undefined || value === "") return blank;
-  if (isRealNum(value) && Number(value).toString() === value.toString()) return Number(value) === 0 ? 0 : Number(value);
+  if (value === null || value === undefined) return blank;
   return typeof value === "string" ? value.toLowerCase() : value;
 }
