@@ -144,11 +144,20 @@ test("what is typed wrong is said beside its field, which keeps the keyboard", a
 });
 
 describe("the report on paper", () => {
-  test.each(["A4", "Letter"] as const)("fills two pages of %s at most", async (format) => {
+  const SHORT = "Footbath looked at.\nHeifers go through it from next week.";
+  /** As many letters as the field takes. */
+  const LONG = "Looked at the stalls with the herdsman. ".repeat(25);
+
+  test.each([
+    ["A4", SHORT],
+    ["Letter", SHORT],
+    ["A4", LONG],
+    ["Letter", LONG],
+  ] as const)("fills two pages of %s at most", async (format, notes) => {
     const { page, errors } = await open("report");
     await settled(page, "report");
     await page.getByLabel("Heading of the report").fill("No-Such-Place Farm, invented data");
-    await page.getByLabel("Your notes").fill("Footbath looked at.\nHeifers go through it from next week.");
+    await page.getByLabel("Your notes").fill(notes);
     await page.evaluate(() => (window.print = () => undefined));
     await page.getByRole("button", { name: "Print" }).click();
     await page.locator(".report-print").waitFor({ state: "attached" });

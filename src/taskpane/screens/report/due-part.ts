@@ -34,6 +34,27 @@ export function duePart(lines: readonly DueLine[], day: DaySerial, most: number)
   return { counts, first, more: lines.length - first.length };
 }
 
+/** Fewer first lines, so that notes find room on the same two pages; some always stay. */
+export function besideNotes({ counts, first, more }: DuePart, notes: string): DuePart {
+  const lines =
+    notes.trim() === ""
+      ? 0
+      : notes
+          .trim()
+          .split(/\r?\n/)
+          .reduce((sum, text) => sum + linesOf(text), 0);
+  const shown = first.slice(0, Math.max(FEWEST_LINES, first.length - lines));
+  return { counts, first: shown, more: more + first.length - shown.length };
+}
+
+const FEWEST_LINES = 4;
+/** Letters of a printed line of notes. */
+const LINE_LETTERS = 95;
+
+function linesOf(text: string): number {
+  return Math.max(1, Math.ceil(text.length / LINE_LETTERS));
+}
+
 function rank({ work, what }: DueLine): number {
   if (work !== "lame") return 2;
   return what.startsWith("severely") ? 0 : 1;

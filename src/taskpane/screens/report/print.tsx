@@ -1,7 +1,7 @@
 import "./print.css";
 import { isoDate } from "../../../core/shared/days";
 import type { FoundRow } from "./changes";
-import type { DuePart } from "./due-part";
+import { besideNotes, type DuePart } from "./due-part";
 import type { Report } from "./report";
 import type { Thing } from "./things";
 
@@ -44,7 +44,7 @@ export function ReportPrint({ report, things, heading, notes, sources }: PrintPr
           />
         </>
       )}
-      {due !== undefined && <DuePages due={due} />}
+      {due !== undefined && <DuePages due={besideNotes(due, notes)} />}
       {notes.trim() !== "" && (
         <>
           <h2>Notes</h2>

@@ -20,7 +20,7 @@ export interface ReportViewProps {
 }
 
 /** Letters of notes that find room on two pages. */
-const LONGEST_NOTES = 1500;
+const LONGEST_NOTES = 1000;
 
 /** The report as the adviser makes it ready. */
 export function ReportView(props: ReportViewProps) {

@@ -1,6 +1,6 @@
 import { day } from "../../../../src/core/shared/days";
 import { changeWords } from "../../../../src/taskpane/screens/report/changes";
-import { duePart } from "../../../../src/taskpane/screens/report/due-part";
+import { besideNotes, duePart } from "../../../../src/taskpane/screens/report/due-part";
 import { namedThings, type Report } from "../../../../src/taskpane/screens/report/report";
 import { initialReportState, nextReportState } from "../../../../src/taskpane/screens/report/state";
 import { type LesionChange, type ThingFacts, thingsOf } from "../../../../src/taskpane/screens/report/things";
@@ -118,6 +118,14 @@ test("what is due: counts by work, severely lame cows first, then the longest ov
   ]);
   expect(part.first.map(({ cow }) => cow)).toEqual(["3", "2", "1", "4"]);
   expect(part.more).toBe(1);
+});
+
+test("notes take the room of lines, four of which stay", () => {
+  const part = { counts: [], first: Array.from({ length: 14 }, (_, at) => line(String(at), "trim", TODAY)), more: 3 };
+  expect(besideNotes(part, " ")).toEqual(part);
+  // Three lines: one short, one of 96 letters that needs two.
+  expect(besideNotes(part, `short\n${"x".repeat(96)}`)).toMatchObject({ first: { length: 11 }, more: 6 });
+  expect(besideNotes(part, "x\n".repeat(40))).toMatchObject({ first: { length: 4 }, more: 13 });
 });
 
 const report: Report = {
