@@ -47,7 +47,7 @@ function numbersOf(lesions: readonly LesionCases[]): NumbersTableProps {
       { heading: "Rate", format: "0.0" },
       { heading: "Low", format: "0.0" },
       { heading: "High", format: "0.0" },
-      { heading: "Target" },
+      { heading: "Target", format: "0.0" },
     ],
     rows: lesions.map(({ name, newCases, repeats, cows, rate, low, high, target }) => [
       name,
