@@ -1,4 +1,5 @@
 import { cellAddress, type CellPosition } from "../workbook/cell-address";
+import { BLOCK_WIDTHS } from "../workbook/look";
 import { isDateFormat } from "../workbook/number-format";
 import type { BlockCell, CellBlock } from "../workbook/table-port";
 import type { LaidOutBlock, LaidOutCell } from "./laid-out";
@@ -11,6 +12,9 @@ export function cellBlockOf({ cells, room, charts }: LaidOutBlock, sheet: string
     address: cellAddress(at),
     cells: cells.map((row) => Array.from({ length: width }, (_, column) => blockCell(row[column] ?? null))),
     room,
+    columnWidths: Array.from({ length: width }, (_, column) =>
+      column === 0 ? BLOCK_WIDTHS.labels : BLOCK_WIDTHS.figures,
+    ),
     charts: charts.map(({ chart, categories, series, over, description }) => ({
       type: chart.type,
       title: chart.title,
@@ -24,8 +28,13 @@ export function cellBlockOf({ cells, room, charts }: LaidOutBlock, sheet: string
 
 function blockCell(cell: LaidOutCell | null): BlockCell {
   if (cell === null) return null;
-  const { formula, value = null, numberFormat } = cell;
-  if (formula !== undefined) return { formula, ...(numberFormat === undefined ? {} : { numberFormat }) };
-  if (typeof value === "number" && numberFormat !== undefined && isDateFormat(numberFormat)) return { day: value };
-  return value;
+  const { formula, value = null, numberFormat, look, alignRight } = cell;
+  const style = {
+    look,
+    ...(alignRight === true ? { alignRight } : {}),
+    ...(numberFormat === undefined ? {} : { numberFormat }),
+  };
+  if (formula !== undefined) return { formula, ...style };
+  const isADay = typeof value === "number" && numberFormat !== undefined && isDateFormat(numberFormat);
+  return { value: isADay ? { day: value } : value, ...style };
 }

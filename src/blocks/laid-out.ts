@@ -1,9 +1,7 @@
 import type { CellPosition } from "../workbook/cell-address";
+import type { Look } from "../workbook/look";
 import type { PlainCell } from "../workbook/port";
 import type { Chart } from "./block";
-
-/** What a cell is for, so that whoever writes it can give it a look. */
-export type Look = "title" | "note" | "label" | "input" | "figure" | "section" | "heading" | "computed" | "warning";
 
 /** A cell of a block as it is laid out. */
 export interface LaidOutCell {

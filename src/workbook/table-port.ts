@@ -1,4 +1,5 @@
 import type { DaySerial } from "../core/shared/days";
+import type { Look } from "./look";
 import type { PlainArea } from "./plain-book";
 import type { PlainCell, Unwatch } from "./port";
 
@@ -93,13 +94,24 @@ export interface NewColumn {
   readonly numberFormat?: string;
 }
 
-/** A formula as typed, in English and without "=". */
-export interface FormulaCell {
-  readonly formula: string;
+/** How a cell of a block is shown. */
+export interface BlockStyle {
   readonly numberFormat?: string;
+  readonly look?: Look;
+  readonly alignRight?: true;
 }
 
-export type BlockCell = TypedValue | FormulaCell;
+/** A formula as typed, in English and without "=". */
+export interface FormulaCell extends BlockStyle {
+  readonly formula: string;
+}
+
+/** A value with a look of its own. null leaves the cell to the formula that fills it from elsewhere. */
+export interface StyledCell extends BlockStyle {
+  readonly value: TypedValue;
+}
+
+export type BlockCell = TypedValue | FormulaCell | StyledCell;
 
 /** Cells of a block, counted from its first one. The last row and column are included. */
 export type BlockArea = PlainArea;
@@ -136,6 +148,8 @@ export interface CellBlock {
   readonly cells: readonly (readonly BlockCell[])[];
   /** How many rows and columns must be free, where formulas spill beyond the block. */
   readonly room?: { readonly rows: number; readonly columns: number };
+  /** In characters, from the first column of the block on. Columns that are narrower are made so wide. */
+  readonly columnWidths?: readonly number[];
 }
 
 /** Something in the workbook changed. `local` is this user, the pane included; `remote` someone else. */
@@ -161,8 +175,9 @@ export interface TablePort {
   pastSaves(): readonly PastSave[];
 
   /**
-   * Takes a save or a block back whole; refused where someone changed one of its rows or cells meanwhile. A sheet that
-   * was made for a block goes with it, unless something else stands on it by now.
+   * Takes a save or a block back whole; refused where someone changed one of its rows or cells meanwhile. Cells of a
+   * block are plain again, with the number format that they had, and columns as wide as they were. A sheet that was
+   * made for a block goes with it, unless something else stands on it by now.
    */
   takeBack(id: string): Promise<void>;
 

@@ -1,27 +1,13 @@
 import type { Block } from "../../blocks/block";
-import type { BlockArea, LaidOutCell, LaidOutChart, Look } from "../../blocks/laid-out";
+import type { BlockArea, LaidOutCell, LaidOutChart } from "../../blocks/laid-out";
 import { layOutBlock, type LayoutOptions } from "../../blocks/layout";
+import { BLOCK_WIDTHS, LOOKS } from "../../workbook/look";
 import { areaAddress, cellAddress } from "../../xlsx/address";
 import type { CellStyle } from "../../xlsx/model";
 import type { NewChart, NewContent, NewSheet } from "../../xlsx/write-model";
-import { ACCENTS, COLOURS, STYLES, withFormat } from "../look";
+import { ACCENTS, COLOURS, withFormat } from "../look";
 import { ALIGNED, Page } from "../page";
 
-/** How each kind of cell of a block looks on a sheet of a template. */
-const LOOKS: Readonly<Record<Look, CellStyle>> = {
-  title: STYLES.title,
-  note: STYLES.note,
-  label: STYLES.label,
-  input: STYLES.input,
-  figure: STYLES.figure,
-  section: STYLES.section,
-  heading: STYLES.computedHeading,
-  computed: STYLES.computed,
-  warning: STYLES.warn,
-};
-
-const FIRST_COLUMN_WIDTH = 34;
-const OTHER_COLUMN_WIDTH = 15;
 /** Room for headings of two lines. */
 const HEADING_HEIGHT = 31;
 
@@ -36,7 +22,7 @@ export function blockSheet(
   const { cells, charts, room } = layOutBlock(block, { ...options, at: { row: 0, column: 0 } });
   putCells(page, cells, { row: 0, column: 0 });
   for (const chart of charts) page.chart(chartOn(name, chart, { row: 0, column: 0 }));
-  const widths = Array.from({ length: room.columns }, (_, column) => (column === 0 ? FIRST_COLUMN_WIDTH : OTHER_COLUMN_WIDTH)); // prettier-ignore
+  const widths = Array.from({ length: room.columns }, (_, column) => (column === 0 ? BLOCK_WIDTHS.labels : BLOCK_WIDTHS.figures)); // prettier-ignore
   return page.sheet({ tabColour, widths, frozenRows: 2, print: { landscape: true, pagesDown: 1 } });
 }
 

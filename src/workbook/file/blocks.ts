@@ -1,10 +1,16 @@
+import { setWidths } from "../../xlsx/edit/column-widths";
 import { removeLastSheet } from "../../xlsx/edit/remove-sheet";
+import type { SheetModel } from "../../xlsx/model";
 import type { CellPosition } from "../cell-address";
+import { GENERAL_FORMAT } from "../number-format";
 import {
   filledCells,
+  formatsBefore,
   refuseChangedBlock,
   type StandingCell,
   standingCells,
+  touchedCells,
+  wantedWidths,
   type WrittenBlock,
 } from "../saving/written-block";
 import { sheetGone, sheetProtected } from "../table-error";
@@ -24,6 +30,31 @@ export function blockCells(book: FileBook, block: CellBlock): StandingCell[][] |
 function standingCell(cells: SheetCells, { row, column }: CellPosition): StandingCell {
   const formula = cells.at(row, column)?.formula;
   return formula === undefined ? cells.plain(row, column) : { formula };
+}
+
+/** What a block changes besides the contents of its cells, as it was before. */
+export type BlockBefore = Required<Pick<WrittenBlock, "formatsBefore" | "widened">>;
+
+/** Width of a column that has none of its own, in characters. Source: ECMA-376 Part 1, 18.3.1.81 (baseColWidth). */
+const USUAL_WIDTH = 8;
+
+export function foundBefore(book: FileBook, block: CellBlock): BlockBefore {
+  const { sheets, styles } = book.model;
+  const sheet = sheets.find(({ name }) => name === block.sheet);
+  const cells = sheet && book.cells(sheet);
+  return {
+    formatsBefore: formatsBefore(block, ({ row, column }) => styles[cells?.at(row, column)?.style ?? 0]?.numberFormat),
+    widened: wantedWidths(block).flatMap(({ column, characters }) => {
+      const before = widthOf(sheet, column);
+      return (before ?? sheet?.defaultColumnWidth ?? USUAL_WIDTH) >= characters
+        ? []
+        : [{ column, before, set: characters }];
+    }),
+  };
+}
+
+function widthOf(sheet: SheetModel | undefined, at: number): number | null {
+  return sheet?.columns.find(({ first, last }) => first <= at && at <= last)?.width ?? null;
 }
 
 /** Takes a block out of a file. */
@@ -46,8 +77,21 @@ export function removalMaking(book: FileBook, block: WrittenBlock): Making {
     bytes: book.bytes,
     edit: () => {
       for (const { at } of filled) cells.put(at.row, at.column, { value: null });
-      return [];
+      return touchedCells(block).map(({ at, formatBefore: numberFormat }) => ({
+        sheet: sheet.name,
+        ...at,
+        plain: true,
+        ...(numberFormat === GENERAL_FORMAT ? {} : { numberFormat }),
+      }));
     },
-    finish: (bytes) => (goes ? removeLastSheet(bytes) : bytes),
+    finish: (bytes) => {
+      if (goes) return removeLastSheet(bytes);
+      const narrowed = (block.widened ?? []).filter(({ column, set }) => widthOf(sheet, column) === set);
+      return setWidths(
+        bytes,
+        sheet.name,
+        narrowed.map(({ column, before }) => ({ column, set: before })),
+      );
+    },
   };
 }

@@ -1,11 +1,14 @@
 import { addSheet } from "../../xlsx/edit/add-sheet";
 import { addTable } from "../../xlsx/edit/add-table";
+import { setWidths } from "../../xlsx/edit/column-widths";
 import type { CellMark } from "../../xlsx/edit/mark-cells";
 import { cellAddress, cellPosition, type CellPosition } from "../cell-address";
-import { ISO_DATE } from "../number-format";
+import { needsTextMark } from "../plain-text";
+import { type CellStyle, contentOf, isWritten, styleOf } from "../saving/block-cells";
 import { plainValue } from "../saving/row-match";
+import type { WidenedColumn } from "../saving/written-block";
 import { cellsOccupied, nameTaken, sheetProtected } from "../table-error";
-import { type BlockCell, type CellBlock, isDay, type NewTable } from "../table-port";
+import type { CellBlock, NewTable } from "../table-port";
 import { markOf } from "./edit-table";
 import type { FileBook } from "./file-book";
 import type { CellInput, SheetCells } from "./sheet-cells";
@@ -61,7 +64,11 @@ export function tableMaking(start: FileBook, table: NewTable, ids: readonly stri
   };
 }
 
-export function blockMaking(start: FileBook, { sheet, address, cells: block, room }: CellBlock): Making {
+export function blockMaking(
+  start: FileBook,
+  { sheet, address, cells: block, room }: CellBlock,
+  widened: readonly WidenedColumn[],
+): Making {
   const at = cellPosition(address);
   const width = Math.max(...block.map((row) => row.length));
   return {
@@ -71,26 +78,30 @@ export function blockMaking(start: FileBook, { sheet, address, cells: block, roo
       const cells = freeCells(book, sheet, at, rows, Math.max(width, room?.columns ?? 0));
       return block.flatMap((inputs, down) =>
         inputs.flatMap((input, right): CellMark[] => {
-          if (input === null) return [];
           const [row, column] = [at.row + down, at.column + right];
-          cells.put(row, column, inputOf(input));
-          return blockMarks(input).map((mark) => ({ sheet, row, column, ...mark }));
+          const content = contentOf(input);
+          if (content !== null) cells.put(row, column, inputOf(content));
+          return isWritten(input) ? [{ sheet, row, column, ...styleMark(styleOf(input)), ...textMark(content) }] : [];
         }),
       );
     },
-    finish: (bytes) => bytes,
+    finish: (bytes) => setWidths(bytes, sheet, widened),
   };
 }
 
-function inputOf(input: BlockCell): CellInput {
-  if (typeof input === "object" && input !== null && "formula" in input) return { formula: input.formula, value: null };
-  return { value: plainValue(input) };
+type Content = ReturnType<typeof contentOf>;
+
+function inputOf(content: Content): CellInput {
+  if (typeof content === "object" && content !== null && "formula" in content) return { ...content, value: null };
+  return { value: plainValue(content) };
 }
 
-function blockMarks(input: BlockCell): { readonly numberFormat?: string; readonly asText?: boolean }[] {
-  if (isDay(input)) return [{ numberFormat: ISO_DATE }];
-  if (typeof input !== "object" || input === null) return markOf(input, undefined);
-  return input.numberFormat === undefined ? [] : [{ numberFormat: input.numberFormat }];
+function styleMark({ look, numberFormat }: CellStyle): Pick<CellMark, "look" | "numberFormat"> {
+  return { ...(numberFormat === undefined ? {} : { numberFormat }), ...(look === undefined ? {} : { look }) };
+}
+
+function textMark(content: Content): Pick<CellMark, "asText"> {
+  return typeof content === "string" && needsTextMark(content) ? { asText: true } : {};
 }
 
 /** The cells of a sheet, once it is sure that a block of them is free. */

@@ -5,7 +5,7 @@ import { tableGone } from "../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../table-host";
 import type { CellBlock, NewTable, TableContent, TableInfo, WorkbookChange } from "../table-port";
 import { editTable } from "./edit-table";
-import { blockCells, removalMaking } from "./blocks";
+import { type BlockBefore, blockCells, foundBefore, removalMaking } from "./blocks";
 import { blockMaking, tableMaking } from "./make";
 import { type FileHostOptions, OpenFile } from "./open-file";
 import type { FileStore } from "./store";
@@ -61,14 +61,16 @@ export class FileHost implements TableHost {
   async writeBlock(block: CellBlock): Promise<WrittenBlock> {
     const { sheet, address, charts = [] } = block;
     let madeSheet = false;
+    let before: BlockBefore = { widened: [], formatsBefore: [] };
     await this.file.change((book) => {
       madeSheet = !book.model.sheets.some(({ name }) => name === sheet);
-      return blockMaking(book, block);
+      before = foundBefore(book, block);
+      return blockMaking(book, block, before.widened);
     });
     const chartsLeftOut = charts.map(({ title }) => title);
     // The file spells some formulas otherwise than they were handed over.
     const cells = (await this.readBlock(block).catch(() => undefined)) ?? meantCells(block);
-    return { sheet, address, cells, madeSheet, charts: [], chartsLeftOut };
+    return { sheet, address, cells, ...before, madeSheet, charts: [], chartsLeftOut };
   }
 
   async readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {

@@ -1,5 +1,6 @@
 import type { CellPosition } from "../cell-address";
 import type { FunctionsAnswer } from "../book-port";
+import type { CellLook } from "../look";
 import type { PlainArea } from "../plain-book";
 import type { CellPlace, PlainCell } from "../port";
 import { filledRowCount } from "../saving/row-match";
@@ -28,6 +29,7 @@ export interface MemoryCell {
   readonly value: PlainCell;
   readonly formula?: string;
   readonly numberFormat?: string;
+  readonly look?: CellLook;
 }
 
 export interface MemorySheet {
@@ -37,6 +39,8 @@ export interface MemorySheet {
   readonly cells: Readonly<Record<string, MemoryCell>>;
   readonly hidden?: boolean;
   readonly merges?: readonly PlainArea[];
+  /** Widths of columns, in characters, where they have one of their own. */
+  readonly widths?: Readonly<Record<number, number>>;
 }
 
 export interface BookState {

@@ -39,7 +39,12 @@ function loosePlace(state: BookState, sheet: MemorySheet, address: string): Memo
     numberFormat: cell?.numberFormat,
     hasFormula: cell?.formula !== undefined,
     put: (value, numberFormat) => {
-      const put: MemoryCell = { value, ...(numberFormat === undefined ? {} : { numberFormat }) };
+      const { look } = cell ?? {};
+      const put: MemoryCell = {
+        value,
+        ...(numberFormat === undefined ? {} : { numberFormat }),
+        ...(look === undefined ? {} : { look }),
+      };
       return withCells(state, sheet.name, { ...sheet.cells, [address]: put });
     },
   };

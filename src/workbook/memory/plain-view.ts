@@ -72,6 +72,7 @@ export function plainSheet({ name, cells, hidden = false, merges = [] }: MemoryS
   const loose = Object.entries(cells).map(([address, cell]) => ({ ...cellPosition(address), cell }));
   loose.sort((a, b) => a.row - b.row || a.column - b.column);
   for (const { row, column, cell } of loose) {
+    if (cell.value === null && cell.formula === undefined) continue;
     put(row, column, cell.value, cell.numberFormat);
     if (cell.formula !== undefined) formulas.add(row, column);
   }

@@ -3,7 +3,14 @@ import { isDateFormat, ISO_DATE } from "../number-format";
 import type { Unwatch } from "../port";
 import { planEdits, type RowWrite, type TablePlan } from "../saving/edit-plan";
 import { plainValue } from "../saving/row-match";
-import { meantCells, type StandingCell, standingCells, type WrittenBlock } from "../saving/written-block";
+import { contentOf as writtenInto, isWritten, styleOf } from "../saving/block-cells";
+import {
+  formatsBefore,
+  meantCells,
+  type StandingCell,
+  standingCells,
+  type WrittenBlock,
+} from "../saving/written-block";
 import { cellsOccupied, nameTaken, sheetProtected, TableError, tableFull, tableGone } from "../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../table-host";
 import {
@@ -15,8 +22,9 @@ import {
   type TableInfo,
   type WorkbookChange,
 } from "../table-port";
-import { standingCell, withoutBlock } from "./blocks";
+import { standingCell, widenedBy, withoutBlock, withWidths } from "./blocks";
 import { type BookState, contentOf, infoOf, type MemoryBook, type MemoryCell, type MemoryTable } from "./book";
+import { withCells } from "./cells";
 
 /** One user's view of a workbook in memory. */
 export class MemoryHost implements TableHost {
@@ -88,18 +96,23 @@ export class MemoryHost implements TableHost {
     refuseOccupied(state, sheet, at, Math.max(room.rows, cells.length), Math.max(room.columns, width));
     const written = cells.flatMap((row, down) =>
       row.flatMap((cell, right) =>
-        cell === null
-          ? []
-          : [[cellAddress({ row: at.row + down, column: at.column + right }), memoryCell(cell)] as const],
+        isWritten(cell)
+          ? [[cellAddress({ row: at.row + down, column: at.column + right }), memoryCell(cell)] as const]
+          : [],
       ),
     );
-    const sheets = state.sheets.map((known) =>
-      known.name === sheet ? { ...known, cells: { ...known.cells, ...Object.fromEntries(written) } } : known,
-    );
-    this.book.replace({ ...state, sheets }, this, [undefined]);
+    const { cells: present, ...own } = state.sheets.find(({ name }) => name === sheet)!;
+    const widened = widenedBy(block, { ...own, cells: present });
+    const before = formatsBefore(block, (place) => present[cellAddress(place)]?.numberFormat);
+    const filled = withCells(state, sheet, { ...present, ...Object.fromEntries(written) });
+    const wide = withWidths(filled, sheet, (widths) => {
+      for (const { column, set } of widened) widths.set(column, set);
+    });
+    this.book.replace(wide, this, [undefined]);
     await this.answer();
     const chartsLeftOut = charts.map(({ title }) => title);
-    return { sheet, address, cells: meantCells(block), madeSheet, charts: [], chartsLeftOut };
+    const standing = { cells: meantCells(block), formatsBefore: before, widened };
+    return { sheet, address, ...standing, madeSheet, charts: [], chartsLeftOut };
   }
 
   async readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {
@@ -189,7 +202,9 @@ function usedCell(
   if (sheet === undefined) throw tableGone(sheetName);
   const inside = ({ row, column }: CellPosition): boolean =>
     row >= at.row && row < at.row + rows && column >= at.column && column < at.column + columns;
-  const loose = Object.keys(sheet.cells).map(cellPosition).find(inside);
+  const isUsed = ({ value, formula }: MemoryCell): boolean => value !== null || formula !== undefined;
+  const used = Object.keys(sheet.cells).filter((address) => isUsed(sheet.cells[address]!));
+  const loose = used.map(cellPosition).find(inside);
   if (loose !== undefined) return loose;
   const met = tables.find(
     (table) =>
@@ -204,8 +219,9 @@ function usedCell(
 }
 
 function memoryCell(cell: BlockCell): MemoryCell {
-  if (typeof cell !== "object" || cell === null) return { value: cell };
-  if (isDay(cell)) return { value: cell.day, numberFormat: ISO_DATE };
-  const { formula, numberFormat } = cell;
-  return { value: null, formula, ...(numberFormat === undefined ? {} : { numberFormat }) };
+  const content = writtenInto(cell);
+  if (typeof content === "object" && content !== null && "formula" in content) {
+    return { value: null, ...content, ...styleOf(cell) };
+  }
+  return { value: plainValue(content), ...styleOf(cell) };
 }

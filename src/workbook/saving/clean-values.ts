@@ -2,7 +2,16 @@ import { FIRST_DAY, isoDate, LAST_DAY } from "../../core/shared/days";
 import { cellText, LONGEST_CELL_TEXT } from "../plain-text";
 import { TableError } from "../table-error";
 import type { Edit } from "../table-host";
-import type { BlockCell, CellBlock, Change, NewRow, NewTable, Save, TypedValue } from "../table-port";
+import {
+  type BlockCell,
+  type CellBlock,
+  type Change,
+  isDay,
+  type NewRow,
+  type NewTable,
+  type Save,
+  type TypedValue,
+} from "../table-port";
 
 /** The edits of a save, every value clean. Throws `unwritable` on a value that no cell can hold. */
 export function editsOf({ changes }: Save): Edit[] {
@@ -46,8 +55,10 @@ export function cleanTable(table: NewTable): NewTable {
 }
 
 export function cleanBlock(block: CellBlock): CellBlock {
-  const clean = (cell: BlockCell): BlockCell =>
-    typeof cell === "object" && cell !== null && "formula" in cell ? cell : cleanValue("a cell", cell);
+  const clean = (cell: BlockCell): BlockCell => {
+    if (typeof cell !== "object" || cell === null || isDay(cell)) return cleanValue("a cell", cell);
+    return "formula" in cell ? cell : { ...cell, value: cleanValue("a cell", cell.value) };
+  };
   return { ...block, cells: block.cells.map((row) => row.map(clean)) };
 }
 

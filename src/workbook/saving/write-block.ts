@@ -2,7 +2,7 @@ import { TableError } from "../table-error";
 import type { TableHost } from "../table-host";
 import type { BlockResult, CellBlock } from "../table-port";
 import { logged, type LoggedSave, type SaveLog, without } from "./save-log";
-import { meantCells, type StandingCell, type WrittenBlock } from "./written-block";
+import { formatsBefore, meantCells, type StandingCell, type WrittenBlock } from "./written-block";
 
 type LoggedBlock = Extract<LoggedSave, { state: "block" | "block-begun" }>;
 
@@ -44,7 +44,15 @@ async function standing(host: TableHost, block: CellBlock): Promise<WrittenBlock
   ) {
     return undefined;
   }
-  return { sheet, address, cells, madeSheet: false, charts: [], chartsLeftOut: [] };
+  return {
+    sheet,
+    address,
+    cells,
+    formatsBefore: formatsBefore(block, () => undefined),
+    madeSheet: false,
+    charts: [],
+    chartsLeftOut: [],
+  };
 }
 
 /** A host may spell a formula otherwise than it was handed it. */

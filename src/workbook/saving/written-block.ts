@@ -1,7 +1,9 @@
 import { cellAddress, cellPosition, type CellPosition } from "../cell-address";
+import { GENERAL_FORMAT } from "../number-format";
 import type { PlainCell } from "../port";
 import { cellChanged } from "../table-error";
 import type { BlockCell, CellBlock } from "../table-port";
+import { contentOf, isWritten } from "./block-cells";
 import { plainValue } from "./row-match";
 
 /** What a cell holds, a formula as the host spells it, without "=". */
@@ -14,12 +16,64 @@ export interface WrittenBlock {
   readonly address: string;
   /** null where nothing was written. */
   readonly cells: readonly (readonly StandingCell[])[];
+  /** Number formats that its cells had before; null where it left the cell alone. Absent: General. */
+  readonly formatsBefore?: readonly (readonly (string | null)[])[];
+  /** Columns that were made wider. */
+  readonly widened?: readonly WidenedColumn[];
   /** The sheet was made for it. */
   readonly madeSheet: boolean;
   /** Names of the charts that were drawn. */
   readonly charts: readonly string[];
   /** Titles of the charts that this host cannot draw. */
   readonly chartsLeftOut: readonly string[];
+}
+
+/** A column by its place on the sheet, its widths as the host measures them. */
+export interface WidenedColumn {
+  readonly column: number;
+  /** null where it had no width of its own. */
+  readonly before: number | null;
+  readonly set: number;
+}
+
+/** The cells that a block wrote into or gave a look, and the number format that each had. */
+export function touchedCells({ address, cells, formatsBefore }: WrittenBlock): {
+  readonly at: CellPosition;
+  readonly formatBefore: string;
+  /** It wrote into the cell; else it only gave it a look. */
+  readonly isFilled: boolean;
+}[] {
+  const { row, column } = cellPosition(address);
+  const before = formatsBefore ?? cells.map((line) => line.map((cell) => (cell === null ? null : GENERAL_FORMAT)));
+  return before.flatMap((line, down) =>
+    line.flatMap((formatBefore, right) =>
+      formatBefore === null
+        ? []
+        : [{ at: { row: row + down, column: column + right }, formatBefore, isFilled: cells[down]?.[right] != null }],
+    ),
+  );
+}
+
+/** For each cell of a block that it changes, the number format that stands there; null for the others. */
+export function formatsBefore(
+  { address, cells }: CellBlock,
+  found: (at: CellPosition) => string | undefined,
+): (string | null)[][] {
+  const { row, column } = cellPosition(address);
+  return cells.map((line, down) =>
+    line.map((cell, right) =>
+      isWritten(cell) ? (found({ row: row + down, column: column + right }) ?? GENERAL_FORMAT) : null,
+    ),
+  );
+}
+
+/** The columns of a block with the width that each is to have, in characters. */
+export function wantedWidths({ address, columnWidths = [] }: CellBlock): {
+  readonly column: number;
+  readonly characters: number;
+}[] {
+  const first = cellPosition(address).column;
+  return columnWidths.map((characters, right) => ({ column: first + right, characters }));
 }
 
 /** The cells of a block in which something was written. */
@@ -56,8 +110,10 @@ function shownCell(cell: StandingCell): PlainCell {
 
 /** What a block is to leave in its cells, as far as that is known before it is written. */
 export function meantCells({ cells }: CellBlock): StandingCell[][] {
-  const meant = (cell: BlockCell): StandingCell =>
-    typeof cell === "object" && cell !== null && "formula" in cell ? { formula: cell.formula } : plainValue(cell);
+  const meant = (cell: BlockCell): StandingCell => {
+    const content = contentOf(cell);
+    return typeof content === "object" && content !== null && "formula" in content ? content : plainValue(content);
+  };
   return cells.map((row) => row.map(meant));
 }
 

@@ -4,7 +4,9 @@ import { openPackage, partText, relationshipsOf } from "../package";
 import { scanSheet } from "../save/scan";
 import { attributeOf, TagReader, withAttribute } from "../save/tags";
 import { worksheetEntries } from "../sheets";
+import type { CellStyle } from "../model";
 import { NumberFormatStyles } from "./number-formats";
+import { counted, itemsOf, StyleLists } from "./style-lists";
 import { type Parts, putPart } from "./parts";
 import { type Rewrite, rewriteCells } from "./rewrite-cells";
 
@@ -14,6 +16,10 @@ export interface CellMark {
   readonly row: number;
   readonly column: number;
   readonly numberFormat?: string;
+  /** What is said here of font, fill, borders and alignment. */
+  readonly look?: CellStyle;
+  /** The cell loses its own format first. */
+  readonly plain?: boolean;
   /** Editing the cell leaves its text as text, whatever it looks like. */
   readonly asText?: boolean;
   /** Number of the style that the cell starts from where it is not in the file; 0 unless given. */
@@ -38,10 +44,8 @@ export function markCells(original: Uint8Array, marks: readonly CellMark[]): Uin
     const rewrites = new Map<number, Map<number, Rewrite>>();
     for (const mark of own) {
       const rewrite: Rewrite = (cell) => {
-        const style = styles.marked(
-          Number((cell === undefined ? mark.style : attributeOf(cell.attributes, "s")) ?? 0),
-          mark,
-        );
+        const own = Number((cell === undefined ? mark.style : attributeOf(cell.attributes, "s")) ?? 0);
+        const style = styles.marked(mark.plain === true ? 0 : own, mark);
         if (cell === undefined) return `<${scanned.prefix}c r="${cellAddress(mark.row, mark.column)}" s="${style}"/>`;
         return withOwn(xml.slice(cell.start, cell.end), "s", String(style));
       };
@@ -58,17 +62,19 @@ export function markCells(original: Uint8Array, marks: readonly CellMark[]): Uin
 /** The styles part, to which a copy of a style is added for each way in which it is marked. */
 class MarkedStyles {
   private readonly formats: NumberFormatStyles;
+  private readonly lists: StyleLists;
   private readonly copies = new Map<string, number>();
   private readonly added: string[] = [];
   private readonly present: string[];
 
   constructor(xml: string) {
     this.formats = new NumberFormatStyles(xml);
-    this.present = cellStyles(xml).map(({ start, end }) => xml.slice(start, end));
+    this.lists = new StyleLists(xml);
+    this.present = itemsOf(xml, "cellXfs", "xf").map(({ start, end }) => xml.slice(start, end));
   }
 
-  marked(style: number, { numberFormat, asText = false }: CellMark): number {
-    const key = JSON.stringify([style, numberFormat, asText]);
+  marked(style: number, { numberFormat, asText = false, look }: CellMark): number {
+    const key = JSON.stringify([style, numberFormat, asText, look]);
     const known = this.copies.get(key);
     if (known !== undefined) return known;
     const source = this.present[style] ?? this.present[0]!;
@@ -76,6 +82,7 @@ class MarkedStyles {
     if (numberFormat !== undefined) {
       copy = withOwn(withOwn(copy, "numFmtId", this.formats.formatId(numberFormat)), "applyNumberFormat", "1");
     }
+    if (look !== undefined) copy = this.withLook(copy, look);
     if (asText) copy = withOwn(copy, "quotePrefix", "1");
     const number = copy === source ? style : this.present.length + this.added.push(copy) - 1;
     this.copies.set(key, number);
@@ -83,12 +90,26 @@ class MarkedStyles {
   }
 
   get text(): string {
-    const { text } = this.formats;
+    const text = this.lists.addedTo(this.formats.text);
     if (this.added.length === 0) return text;
-    const last = cellStyles(text).at(-1)!;
-    const counted = (xml: string): string =>
-      xml.replace(/(<(?:[\w.-]+:)?cellXfs\b[^>]*?\scount=")\d+/, `$1${this.present.length + this.added.length}`);
-    return counted(text.slice(0, last.end)) + this.added.join("") + text.slice(last.end);
+    const last = itemsOf(text, "cellXfs", "xf").at(-1)!;
+    const whole = text.slice(0, last.end) + this.added.join("") + text.slice(last.end);
+    return counted(whole, "cellXfs", this.present.length + this.added.length);
+  }
+
+  private withLook(xf: string, look: CellStyle): string {
+    const { size, bold, italic, colour, fill, borders } = look;
+    let copy = xf;
+    const put = (id: string, applies: string, number: number): void => {
+      copy = withOwn(withOwn(copy, id, String(number)), applies, "1");
+    };
+    if ([size, bold, italic, colour].some((given) => given !== undefined)) {
+      const own = Number(attributeOf(new TagReader(xf).next()!.attributes, "fontId") ?? 0);
+      put("fontId", "applyFont", this.lists.font(own, look));
+    }
+    if (fill !== undefined) put("fillId", "applyFill", this.lists.fill(fill));
+    if (borders !== undefined) put("borderId", "applyBorder", this.lists.border(borders));
+    return withAlignment(copy, look);
   }
 }
 
@@ -99,16 +120,26 @@ function withOwn(xml: string, attribute: string, value: string): string {
   return xml.slice(0, start) + withAttribute(attributes, attribute, value) + xml.slice(start + attributes.length);
 }
 
-/** Where the styles of cells stand in the styles part. */
-function cellStyles(xml: string): { readonly start: number; readonly end: number }[] {
-  const styles: { readonly start: number; readonly end: number }[] = [];
-  const tags = new TagReader(xml);
-  let inside = false;
-  for (let tag = tags.next(); tag !== undefined; tag = tags.next()) {
-    if (tag.name === "cellXfs") inside = !tag.isClosing;
-    else if (inside && tag.name === "xf" && !tag.isClosing) {
-      styles.push({ start: tag.start, end: tag.isEmpty ? tag.end : tags.closingOf(tag).end });
-    }
-  }
-  return styles;
+/** The style with the alignment that a look asks for, which is its first element. */
+function withAlignment(xf: string, { horizontal, vertical, wrap }: CellStyle): string {
+  const wanted = [
+    ["horizontal", horizontal],
+    ["vertical", vertical === "middle" ? "center" : vertical],
+    ["wrapText", wrap === true ? "1" : undefined],
+  ] as const;
+  if (wanted.every(([, value]) => value === undefined)) return xf;
+  const tags = new TagReader(xf);
+  const outer = tags.next()!;
+  const inner = outer.isEmpty ? undefined : tags.next();
+  const present = inner?.name === "alignment" ? inner : undefined;
+  const attributes = wanted.reduce(
+    (text, [name, value]) => (value === undefined ? text : withAttribute(text, name, value)),
+    present?.attributes ?? "",
+  );
+  const { prefix, name } = outer;
+  const element = `<${prefix}alignment${attributes}/>`;
+  const rest = outer.isEmpty
+    ? `</${prefix}${name}>`
+    : xf.slice(present === undefined ? outer.end : present.isEmpty ? present.end : tags.closingOf(present).end);
+  return withOwn(`<${prefix}${name}${outer.attributes}>${element}${rest}`, "applyAlignment", "1");
 }

@@ -45,6 +45,10 @@ export class FakeSheet {
   /** Cells that the formula in the first of them fills. */
   readonly spills: FakePlace[] = [];
   readonly cells = new Map<number, Map<number, FakeCell>>();
+  /** What was set of the formats of cells, by "row,column" and then by name such as "font/bold". */
+  readonly looks = new Map<string, Readonly<Record<string, unknown>>>();
+  /** Widths of columns in points, where they are not the usual ones. */
+  readonly widths = new Map<number, number>();
 
   constructor(
     readonly id: string,

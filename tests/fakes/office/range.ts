@@ -2,9 +2,12 @@ import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import { cellAddress } from "../../../src/workbook/cell-address";
 import { bodyArea, type FakeArea, type FakePlace, inArea, meet } from "./document";
 import { HostError } from "./entry";
+import { FakeFormat } from "./format";
 import { type FakeContext, Proxy } from "./strict";
 
 const ROWS = 1_048_576;
+/** Width of a column in points as long as nobody changes it: 64 pixels of which 96 make an inch. */
+const USUAL_WIDTH = 48;
 /** Excel on the web answers at most 5 MB at once. Source: Microsoft, "Resource limits for Office Add-ins". */
 const LARGEST_ANSWER = 5 * 1024 * 1024;
 
@@ -43,6 +46,7 @@ export class FakeRange extends Proxy<FakeArea> {
         }),
       ),
     numberFormat: (area) => grid(area, (row, column) => area.sheet.cell(row, column).numberFormat),
+    "format/columnWidth": ({ sheet, column }) => sheet.widths.get(column) ?? USUAL_WIDTH,
   };
 
   private from(change: (area: FakeArea) => FakeArea): FakeRange {
@@ -171,14 +175,33 @@ export class FakeRange extends Proxy<FakeArea> {
     });
   }
 
-  clear(): void {
+  get format(): FakeFormat {
+    return new FakeFormat(
+      (name, value) => this.setFormat(name, value),
+      () => this.read("format/columnWidth"),
+    );
+  }
+
+  private setFormat(name: string, value: unknown): void {
     this.do((area) => {
       this.context.document.refuseProtected(area.sheet);
-      for (let row = area.row; row < area.row + area.rows; row++) {
-        for (let column = area.column; column < area.column + area.columns; column++) {
-          area.sheet.cells.get(row)?.delete(column);
-        }
-      }
+      const { sheet } = area;
+      grid(area, (row, column) => {
+        if (name === "columnWidth") sheet.widths.set(column, value as number);
+        else sheet.looks.set(`${row},${column}`, { ...sheet.looks.get(`${row},${column}`), [name]: value });
+      });
+    });
+  }
+
+  clear(what: "All" | "Formats" = "All"): void {
+    this.do((area) => {
+      const { sheet } = area;
+      this.context.document.refuseProtected(sheet);
+      grid(area, (row, column) => {
+        sheet.looks.delete(`${row},${column}`);
+        if (what === "All") sheet.cells.get(row)?.delete(column);
+        else sheet.put(row, column, { ...sheet.cell(row, column), numberFormat: "General" });
+      });
     });
   }
 

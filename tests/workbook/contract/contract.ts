@@ -1,4 +1,5 @@
 import { blockContract } from "./blocks";
+import { lookContract } from "./looks";
 import { largeContract } from "./large";
 import { makingContract } from "./making";
 import { refusalContract } from "./refusals";
@@ -17,5 +18,6 @@ export function tablePortContract(host: TestHost, { runs }: { readonly runs: num
   describe(`tables in ${host.name}: several users`, () => togetherContract(host, runs));
   describe(`tables in ${host.name}: making tables and blocks`, () => makingContract(host));
   describe(`tables in ${host.name}: blocks taken back`, () => blockContract(host));
+  describe(`tables in ${host.name}: looks of blocks`, () => lookContract(host));
   describe(`tables in ${host.name}: large tables`, () => largeContract(host));
 }

@@ -1,4 +1,4 @@
-import { ICommandService } from "@univerjs/core";
+import { ICommandService, type IStyleData } from "@univerjs/core";
 import { InsertSheetMutation, SetRangeValuesMutation } from "@univerjs/sheets";
 import { AddSheetTableMutation, SetSheetTableMutation, TableManager } from "@univerjs/sheets-table";
 import { type OpenEngine, openEngine } from "../../../src/engine/open-engine";
@@ -13,7 +13,7 @@ import { readWorkbook } from "../../../src/xlsx/read";
 import { startFile } from "../../fakes/file/start-file";
 import { type Faults, faults } from "../../fakes/faults";
 import { tablePortContract } from "./contract";
-import type { OtherUser, RawCell, StartTable, TestBook } from "./test-book";
+import type { OtherUser, RawCell, RawLook, StartTable, TestBook } from "./test-book";
 
 const engines: OpenEngine[] = [];
 afterEach(async () => {
@@ -140,11 +140,30 @@ const WRITING = new Set([
 
 function rawCell({ workbook }: OpenEngine, sheetName: string, row: number, column: number): RawCell {
   const cell = workbook.getSheetBySheetName(sheetName)?.getCellRaw(row, column);
-  const numberFormat = workbook.getStyles().getStyleByCell(cell)?.n?.pattern;
+  const style = workbook.getStyles().getStyleByCell(cell);
+  const numberFormat = style?.n?.pattern;
+  const width = workbook.getSheetBySheetName(sheetName)?.getColumnWidth(column);
   return {
     value: shownValue(cell),
     hasFormula: hasFormula(cell),
     ...(numberFormat === undefined ? {} : { numberFormat }),
+    look: lookOf(style ?? {}),
+    ...(width === undefined ? {} : { width }),
+  };
+}
+
+/** The grid's code for text on the right. */
+const RIGHT = 3;
+
+function lookOf({ bl, it, fs, cl, bg, ht, bd }: IStyleData): RawLook {
+  return {
+    ...(bl === 1 ? { bold: true } : {}),
+    ...(it === 1 ? { italic: true } : {}),
+    ...(fs === undefined ? {} : { size: fs }),
+    ...(cl?.rgb == null ? {} : { colour: cl.rgb }),
+    ...(bg?.rgb == null ? {} : { fill: bg.rgb }),
+    ...(ht === RIGHT ? { right: true } : {}),
+    ...(bd?.b?.cl.rgb == null ? {} : { lineBelow: bd.b.cl.rgb }),
   };
 }
 

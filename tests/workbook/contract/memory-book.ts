@@ -2,10 +2,11 @@ import { cellAddress, cellPosition } from "../../../src/workbook/cell-address";
 import { MemoryBook, type MemoryTable } from "../../../src/workbook/memory/book";
 import { placeOf, sheetOf } from "../../../src/workbook/memory/cells";
 import { MemoryHost } from "../../../src/workbook/memory/table-host";
+import type { CellLook } from "../../../src/workbook/look";
 import type { PlainCell } from "../../../src/workbook/port";
 import { openTables } from "../../../src/workbook/saving/open-tables";
 import { faults } from "../../fakes/faults";
-import type { OtherUser, StartTable, TestBook } from "./test-book";
+import type { OtherUser, StartTable, TestBook, RawLook } from "./test-book";
 
 function memoryTable({ name, sheet, address, headings, days = [], calculated, rows }: StartTable): MemoryTable {
   return {
@@ -77,6 +78,20 @@ function otherUser(book: MemoryBook): OtherUser {
   };
 }
 
+const USUAL_WIDTH = 8;
+
+function lookOf({ bold, italic, size, colour, fill, horizontal, borders }: CellLook = {}): RawLook {
+  return {
+    ...(bold === undefined ? {} : { bold }),
+    ...(italic === undefined ? {} : { italic }),
+    ...(size === undefined ? {} : { size }),
+    ...(colour === undefined ? {} : { colour }),
+    ...(fill === undefined ? {} : { fill }),
+    ...(horizontal === "right" ? { right: true } : {}),
+    ...(borders?.bottom === undefined ? {} : { lineBelow: borders.bottom.colour }),
+  };
+}
+
 /** A workbook in memory for the contract, and the memory behind it. */
 export function openMemoryBook(
   tables: readonly StartTable[],
@@ -103,12 +118,15 @@ export function openMemoryBook(
     },
     bodyRows: async (name) => book.table(name).rows.length,
     sheetCell: async (name, address) => {
-      const {
-        value = null,
-        formula,
-        numberFormat,
-      } = book.state.sheets.find((sheet) => sheet.name === name)?.cells[address] ?? {};
-      return { value, hasFormula: formula !== undefined, ...(numberFormat === undefined ? {} : { numberFormat }) };
+      const sheet = book.state.sheets.find((known) => known.name === name);
+      const { value = null, formula, numberFormat, look } = sheet?.cells[address] ?? {};
+      return {
+        value,
+        hasFormula: formula !== undefined,
+        ...(numberFormat === undefined ? {} : { numberFormat }),
+        look: lookOf(look),
+        width: sheet?.widths?.[cellPosition(address).column] ?? USUAL_WIDTH,
+      };
     },
     steps: steps.taken,
     failSteps: steps.fail,

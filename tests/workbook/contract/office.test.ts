@@ -13,7 +13,7 @@ import { columnOf, startDocument, tableOf } from "../../fakes/office/start-docum
 import { deleteTableRow, insertTableRows } from "../../fakes/office/table-rows";
 import { fakeRun } from "../../fakes/office/workbook";
 import { tablePortContract } from "./contract";
-import type { OtherUser, RawCell, TestBook, TestHost } from "./test-book";
+import type { OtherUser, RawCell, RawLook, TestBook, TestHost } from "./test-book";
 
 const documents: FakeDocument[] = [];
 afterEach(() => {
@@ -70,7 +70,24 @@ function otherUser(document: FakeDocument): OtherUser {
 
 function rawCell(sheet: FakeSheet | undefined, row: number, column: number): RawCell {
   const { value, formula, numberFormat } = sheet?.cell(row, column) ?? { value: "", numberFormat: "General" };
-  return { value: value === "" ? null : value, hasFormula: formula !== undefined, numberFormat };
+  const width = sheet?.widths.get(column) ?? USUAL_WIDTH;
+  const look = lookOf(sheet?.looks.get(`${row},${column}`));
+  return { value: value === "" ? null : value, hasFormula: formula !== undefined, numberFormat, look, width };
+}
+
+const USUAL_WIDTH = 48;
+
+function lookOf(set: Readonly<Record<string, unknown>> = {}): RawLook {
+  const names = {
+    "font/bold": "bold",
+    "font/italic": "italic",
+    "font/size": "size",
+    "font/color": "colour",
+    "fill/color": "fill",
+    "borders/EdgeBottom/color": "lineBelow",
+  };
+  const look = Object.entries(names).flatMap(([name, own]) => (set[name] === undefined ? [] : [[own, set[name]]]));
+  return Object.fromEntries([...look, ...(set["horizontalAlignment"] === "Right" ? [["right", true]] : [])]) as RawLook;
 }
 
 function officeHost(name: string, habits: Habits): TestHost {

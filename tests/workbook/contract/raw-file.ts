@@ -1,9 +1,9 @@
-import { Workbook } from "@cj-tech-master/excelts";
+import { type Cell, Workbook } from "@cj-tech-master/excelts";
 import { cellPosition } from "../../../src/workbook/cell-address";
 import type { PlainCell } from "../../../src/workbook/port";
 import { readWorkbook } from "../../../src/xlsx/read";
 import { saveEdits } from "../../../src/xlsx/save-edits";
-import type { RawCell } from "./test-book";
+import type { RawCell, RawLook } from "./test-book";
 
 /** Reads a cell by another library than the one under test. */
 export async function rawFileCell(bytes: Uint8Array, sheet: string, address: string): Promise<RawCell> {
@@ -16,8 +16,30 @@ export async function rawFileCell(bytes: Uint8Array, sheet: string, address: str
     value: formula === undefined ? plain(value) : null,
     hasFormula: formula !== undefined,
     ...(numFmt === undefined ? {} : { numberFormat: numFmt }),
+    look: lookOf(cell),
+    width: workbook.getWorksheet(sheet)?.getColumn(cell.col).width ?? USUAL_WIDTH,
   };
 }
+
+const USUAL_WIDTH = 8;
+
+function lookOf({ font, fill, alignment, border }: Pick<Cell, "font" | "fill" | "alignment" | "border">): RawLook {
+  const colour = (argb: string | undefined): string | undefined => argb && `#${argb.slice(2)}`;
+  const ink = colour(font?.color?.argb);
+  const filling = fill?.type === "pattern" && fill.pattern === "solid" ? colour(fill.fgColor?.argb) : undefined;
+  const line = border?.bottom?.style === "thin" ? colour(border.bottom.color?.argb) : undefined;
+  return {
+    ...(font?.bold === true ? { bold: true } : {}),
+    ...(font?.italic === true ? { italic: true } : {}),
+    ...(font?.size === undefined || font.size === USUAL_SIZE ? {} : { size: font.size }),
+    ...(ink === undefined ? {} : { colour: ink }),
+    ...(filling === undefined ? {} : { fill: filling }),
+    ...(alignment?.horizontal === "right" ? { right: true } : {}),
+    ...(line === undefined ? {} : { lineBelow: line }),
+  };
+}
+
+const USUAL_SIZE = 11;
 
 /** The library gives days as dates. Serial 25,569 is 1970-01-01. */
 function plain(value: unknown): PlainCell {

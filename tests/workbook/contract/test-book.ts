@@ -21,6 +21,20 @@ export interface RawCell {
   readonly value: PlainCell;
   readonly hasFormula: boolean;
   readonly numberFormat?: string;
+  /** Of a cell outside tables, as far as it has it. */
+  readonly look?: RawLook;
+  /** Of the column of a cell outside tables, as the host measures it. */
+  readonly width?: number;
+}
+
+export interface RawLook {
+  readonly bold?: true;
+  readonly italic?: true;
+  readonly size?: number;
+  readonly colour?: string;
+  readonly fill?: string;
+  readonly right?: true;
+  readonly lineBelow?: string;
 }
 
 /** What another person does in the workbook by hand. Rows are counted from 0 below the headings. */

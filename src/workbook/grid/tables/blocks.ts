@@ -1,7 +1,7 @@
 import type { Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { InsertSheetMutation, RemoveSheetMutation } from "@univerjs/sheets";
-import type { CellPosition } from "../../cell-address";
+import { cellAddress, type CellPosition } from "../../cell-address";
 import {
   filledCells,
   refuseChangedBlock,
@@ -11,8 +11,9 @@ import {
 } from "../../saving/written-block";
 import { sheetProtected } from "../../table-error";
 import type { CellBlock } from "../../table-port";
-import { type Cells, hasFormula, put, shownValue, valueCell } from "./cells";
-import { cellsChange, type Change } from "./mutations";
+import { hasFormula, shownValue } from "./cells";
+import { plainChanges } from "./looks";
+import type { Change } from "./mutations";
 import type { OpenGrid } from "./open-grid";
 
 /** The cells of a block as they stand; undefined where its sheet is gone. */
@@ -36,22 +37,21 @@ export function removalOf(grid: OpenGrid, block: WrittenBlock): readonly Change[
   if (!sheet) return [];
   if (grid.protectedSheets.has(block.sheet)) throw sheetProtected(block.sheet);
   refuseChangedBlock(block, (at) => standingCell(grid, sheet, at));
-  const cells: Cells = {};
-  for (const { at } of filledCells(block)) put(cells, at.row, at.column, { ...valueCell(null), s: null });
-  const cleared = cellsChange(grid, sheet.getSheetId(), cells);
+  const plain = plainChanges(grid, sheet.getSheetId(), block);
   const isLast = workbook.getSheets().at(-1) === sheet;
   // Sheets are told apart by their place in the workbook: only the last one can go.
-  if (!block.madeSheet || !isLast || !isBareBut(sheet, cells)) return [cleared];
+  if (!block.madeSheet || !isLast || !isBareBut(sheet, block)) return plain;
   const place = { unitId: workbook.getUnitId(), subUnitId: sheet.getSheetId(), subUnitName: block.sheet };
   const index = workbook.getSheets().length - 1;
   const again = { unitId: place.unitId, index, sheet: structuredClone(sheet.getConfig()) };
   return [{ redo: { id: RemoveSheetMutation.id, params: place }, undo: { id: InsertSheetMutation.id, params: again } }];
 }
 
-function isBareBut(sheet: Worksheet, cells: Cells): boolean {
+function isBareBut(sheet: Worksheet, block: WrittenBlock): boolean {
+  const own = new Set(filledCells(block).map(({ at }) => cellAddress(at)));
   let isBare = true;
   sheet.getCellMatrix().forValue((row, column, cell) => {
-    const isOther = cells[row]?.[column] === undefined;
+    const isOther = !own.has(cellAddress({ row, column }));
     if (isOther && (hasFormula(cell) || shownValue(cell) !== null)) isBare = false;
   });
   return isBare;

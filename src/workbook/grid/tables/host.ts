@@ -15,6 +15,7 @@ import type { CellBlock, NewTable, TableContent, TableInfo, WorkbookChange } fro
 import { blockCells, removalOf } from "./blocks";
 import { editMutations } from "./edit-mutations";
 import { knownTables } from "./known-table";
+import { foundBefore } from "./looks";
 import { blockMutations, tableMutations } from "./make";
 import { inSequence, run } from "./mutations";
 import type { OpenGrid } from "./open-grid";
@@ -76,9 +77,10 @@ export class GridTableHost implements TableHost {
     const grid = await this.open();
     const { sheet, address, charts = [] } = block;
     const madeSheet = !grid.workbook.getSheetBySheetName(sheet);
-    run(grid, inSequence(blockMutations(grid, block)));
+    const before = foundBefore(grid, block);
+    run(grid, inSequence(blockMutations(grid, block, before.widened)));
     const chartsLeftOut = charts.map(({ title }) => title);
-    return { sheet, address, cells: blockCells(grid, block) ?? [], madeSheet, charts: [], chartsLeftOut };
+    return { sheet, address, cells: blockCells(grid, block) ?? [], ...before, madeSheet, charts: [], chartsLeftOut };
   }
 
   async readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {

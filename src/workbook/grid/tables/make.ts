@@ -4,9 +4,12 @@ import { sheetId } from "../../../engine/snapshot";
 import { cellAddress, cellPosition, type CellPosition } from "../../cell-address";
 import { ISO_DATE } from "../../number-format";
 import { cellsOccupied, nameTaken, sheetProtected } from "../../table-error";
+import { contentOf, isWritten, styleOf } from "../../saving/block-cells";
+import type { WidenedColumn } from "../../saving/written-block";
 import { type BlockCell, type CellBlock, isDay, type NewTable } from "../../table-port";
 import { type Cells, formatCell, formulaCell, hasFormula, put, shownValue, valueCell } from "./cells";
 import { knownTables } from "./known-table";
+import { styleCell, widthsChange } from "./looks";
 import { addTable, cellsChange, type Change } from "./mutations";
 import type { OpenGrid } from "./open-grid";
 
@@ -51,25 +54,25 @@ export function tableMutations(grid: OpenGrid, table: NewTable): readonly Change
   ];
 }
 
-export function blockMutations(grid: OpenGrid, { sheet, address, cells: block, room }: CellBlock): readonly Change[] {
+export function blockMutations(grid: OpenGrid, block: CellBlock, widened: readonly WidenedColumn[]): readonly Change[] {
+  const { sheet, address, room } = block;
   const at = cellPosition(address);
-  const rows = Math.max(block.length, room?.rows ?? 0);
-  const columns = Math.max(...block.map((row) => row.length), room?.columns ?? 0);
+  const rows = Math.max(block.cells.length, room?.rows ?? 0);
+  const columns = Math.max(...block.cells.map((row) => row.length), room?.columns ?? 0);
   const { id, changes } = site(grid, sheet, at, rows, columns);
   const cells: Cells = {};
-  block.forEach((row, down) =>
+  block.cells.forEach((row, down) =>
     row.forEach((input, right) => {
-      if (input !== null) put(cells, at.row + down, at.column + right, blockCell(input));
+      if (isWritten(input)) put(cells, at.row + down, at.column + right, blockCell(input));
     }),
   );
-  return [...changes, cellsChange(grid, id, cells)];
+  return [...changes, ...widthsChange(grid, id, widened), cellsChange(grid, id, cells)];
 }
 
 function blockCell(input: BlockCell): ICellData {
-  if (typeof input === "object" && input !== null && "formula" in input) {
-    return withFormat(formulaCell(`=${input.formula}`), input.numberFormat);
-  }
-  return withFormat(valueCell(input), isDay(input) ? ISO_DATE : undefined);
+  const content = contentOf(input);
+  const isFormula = typeof content === "object" && content !== null && "formula" in content;
+  return { ...(isFormula ? formulaCell(`=${content.formula}`) : valueCell(content)), ...styleCell(styleOf(input)) };
 }
 
 function withFormat(cell: ICellData, format: string | undefined): ICellData {

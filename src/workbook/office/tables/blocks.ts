@@ -1,7 +1,6 @@
 import { cellPosition, type CellPosition } from "../../cell-address";
 import { plainCell } from "../../saving/row-match";
 import {
-  filledCells,
   meantCells,
   refuseChangedBlock,
   type StandingCell,
@@ -11,6 +10,7 @@ import {
 import { sheetProtected } from "../../table-error";
 import type { CellBlock } from "../../table-port";
 import { isFormula } from "./cells";
+import { columnsOf, queuePlain, queueWidthsBefore } from "./looks";
 
 /** The cells of a block as they stand; undefined where its sheet is gone. */
 export async function readBlock(
@@ -54,11 +54,14 @@ export async function removeBlock(context: Excel.RequestContext, block: WrittenB
     chart.load("name");
     return chart;
   });
+  const { widened = [] } = block;
+  const columns = columnsOf(sheet, widened);
   await context.sync();
   if (protection.protected) throw sheetProtected(block.sheet);
   refuseChangedBlock(block, cellIn(range, block.address));
   for (const chart of charts) if (!chart.isNullObject) chart.delete();
-  for (const { at } of filledCells(block)) sheet.getRangeByIndexes(at.row, at.column, 1, 1).clear();
+  queuePlain(sheet, block);
+  queueWidthsBefore(widened, columns);
   await context.sync();
   if (block.madeSheet) await deleteIfBare(context, block.sheet);
 }

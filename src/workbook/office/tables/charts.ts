@@ -46,3 +46,18 @@ export function queueCharts(context: Excel.RequestContext, block: CellBlock, fir
     }
   });
 }
+
+export async function deleteCharts(
+  context: Excel.RequestContext,
+  sheet: string,
+  names: readonly string[],
+): Promise<void> {
+  if (names.length === 0) return;
+  const charts = names.map((name) => {
+    const chart = context.workbook.worksheets.getItem(sheet).charts.getItemOrNullObject(name);
+    chart.load("name");
+    return chart;
+  });
+  await context.sync();
+  for (const chart of charts) if (!chart.isNullObject) chart.delete();
+}

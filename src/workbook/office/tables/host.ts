@@ -7,10 +7,11 @@ import { applyEdits } from "./apply-edits";
 import { describeTables } from "./describe";
 import { knownError } from "./errors";
 import { readBlock, removeBlock } from "./blocks";
-import { createTable, writeBlock } from "./make";
+import { createTable } from "./make";
 import { readRows } from "./read-rows";
 import { type RunExcel, runExcel } from "./run";
 import { watchChanges } from "./watch";
+import { writeBlock } from "./write-block";
 
 /** How often a table is read anew because it grew or shrank while it was read in parts. */
 const READINGS = 3;

@@ -1,17 +1,14 @@
 import { cellAddress, cellPosition, type CellPosition } from "../../cell-address";
 import { ISO_DATE } from "../../number-format";
-import { type StandingCell, standingCells, type WrittenBlock } from "../../saving/written-block";
 import { cellsOccupied, hostFailed, hostUncertain, nameTaken, sheetProtected } from "../../table-error";
-import { type BlockCell, type CellBlock, isDay, type NewTable } from "../../table-port";
+import { isDay, type NewTable } from "../../table-port";
 import { enteredValue, marksMissing } from "./cells";
-import { cellIn } from "./blocks";
-import { chartNames, queueCharts } from "./charts";
 import { describeTables, type ExcelTable } from "./describe";
 import { knownError } from "./errors";
 import type { RunExcel } from "./run";
 
 /** A block of free cells on a sheet that may have to be made. */
-interface Site {
+export interface Site {
   readonly sheet: string;
   readonly isNew: boolean;
   readonly at: CellPosition;
@@ -35,60 +32,19 @@ export async function createTable(run: RunExcel, table: NewTable): Promise<void>
   );
 }
 
-export async function writeBlock(run: RunExcel, block: CellBlock): Promise<WrittenBlock> {
-  const { sheet, address, cells, room } = block;
-  const at = cellPosition(address);
-  const size = { rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
-  const free = { rows: Math.max(size.rows, room?.rows ?? 0), columns: Math.max(size.columns, room?.columns ?? 0) };
-  const full = cells.map((row) => Array.from({ length: size.columns }, (_, column) => row[column] ?? null));
-  const { isNew, written } = await make(
-    run,
-    { sheet, at, ...free },
-    {
-      check: () => undefined,
-      queue: (context, site) => {
-        const range = rangeOf(context, { ...site, ...size });
-        range.formulas = full.map((row) => row.map(formulaOf));
-        const formats = full.map((row) => row.map(formatOf));
-        if (formats.some((row) => row.some((format) => format !== null))) range.numberFormat = formats;
-        queueCharts(context, block, at);
-      },
-      texts: full,
-      charts: chartNames(block),
-    },
-  );
-  const standing = standingCells(block, cellIn(written, address));
-  return {
-    sheet,
-    address,
-    cells: withTexts(standing, full),
-    madeSheet: isNew,
-    charts: chartNames(block),
-    chartsLeftOut: [],
-  };
-}
-
-/** Text that Excel took for something else is put right afterwards. */
-function withTexts(standing: readonly (readonly StandingCell[])[], full: readonly (readonly BlockCell[])[]) {
-  return standing.map((row, down) =>
-    row.map((cell, right) => {
-      const meant = full[down]?.[right];
-      return typeof meant === "string" ? meant : cell;
-    }),
-  );
-}
-
-interface Making {
+export interface Making {
   /** Throws where the workbook does not allow it. */
   check(tables: readonly ExcelTable[]): void;
+  /** Reads what writing changes besides the cells. */
+  prepare?(context: Excel.RequestContext, site: Site): Promise<void>;
   queue(context: Excel.RequestContext, site: Site): void;
+  /** Clears away what was written besides the cells, once these are cleared. */
+  clearAway?(context: Excel.RequestContext): Promise<void>;
   /** What is written, row by row: text must stand as text. */
   readonly texts: readonly (readonly unknown[])[];
-  /** Names of the charts that are drawn besides. */
-  readonly charts?: readonly string[];
 }
 
-interface Made {
+export interface Made {
   /** The sheet was made. */
   readonly isNew: boolean;
   /** The cells as they were just after writing. */
@@ -96,24 +52,21 @@ interface Made {
 }
 
 /** Checks that a block is free, writes, and clears away what was written if writing breaks off. */
-async function make(
-  run: RunExcel,
-  wanted: Omit<Site, "isNew">,
-  { check, queue, texts, charts = [] }: Making,
-): Promise<Made> {
+export async function make(run: RunExcel, wanted: Omit<Site, "isNew">, making: Making): Promise<Made> {
   let begun: Site | undefined;
   try {
     return await run(async (context) => {
       const tables = await describeTables(context);
-      check(tables);
+      making.check(tables);
       const site = await freeSite(context, wanted, tables);
+      await making.prepare?.(context, site);
       begun = site;
       if (site.isNew) context.workbook.worksheets.add(site.sheet);
-      queue(context, site);
+      making.queue(context, site);
       const written = rangeOf(context, site);
       written.load("values,formulas");
       await context.sync();
-      const marked = marksMissing(written.values, texts);
+      const marked = marksMissing(written.values, making.texts);
       const made = { isNew: site.isNew, written };
       if (marked === undefined) return made;
       rangeOf(context, site).values = marked;
@@ -123,7 +76,7 @@ async function make(
   } catch (error) {
     const site = begun;
     if (site !== undefined) {
-      await run((context) => clearAway(context, site, charts)).catch(() => {
+      await run((context) => clearAway(context, site, making)).catch(() => {
         throw hostUncertain(error);
       });
     }
@@ -170,7 +123,7 @@ function firstInTable({ sheet, at, rows, columns }: Site, tables: readonly Excel
   return met && { row: Math.max(met.row - 1, at.row), column: Math.max(met.column, at.column) };
 }
 
-function rangeOf(context: Excel.RequestContext, { sheet, at, rows, columns }: Omit<Site, "isNew">): Excel.Range {
+export function rangeOf(context: Excel.RequestContext, { sheet, at, rows, columns }: Omit<Site, "isNew">): Excel.Range {
   return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(at.row, at.column, rows, columns);
 }
 
@@ -198,17 +151,7 @@ function queueTable(context: Excel.RequestContext, site: Site, { name, columns, 
   }
 }
 
-function formulaOf(cell: BlockCell): string | number | boolean | null {
-  if (typeof cell === "object" && cell !== null && "formula" in cell) return `=${cell.formula}`;
-  return enteredValue(cell ?? undefined);
-}
-
-function formatOf(cell: BlockCell): string | null {
-  if (isDay(cell)) return ISO_DATE;
-  return typeof cell === "object" && cell !== null && "formula" in cell ? (cell.numberFormat ?? null) : null;
-}
-
-async function clearAway(context: Excel.RequestContext, site: Site, chartsDrawn: readonly string[]): Promise<void> {
+async function clearAway(context: Excel.RequestContext, site: Site, making: Making): Promise<void> {
   const made = (await describeTables(context)).find((table) => firstInTable(site, [table]) !== undefined);
   const sheet = context.workbook.worksheets.getItemOrNullObject(site.sheet);
   sheet.load("name");
@@ -216,20 +159,9 @@ async function clearAway(context: Excel.RequestContext, site: Site, chartsDrawn:
   if (sheet.isNullObject) return;
   if (site.isNew) sheet.delete();
   else {
-    await deleteCharts(context, site.sheet, chartsDrawn);
     if (made !== undefined) context.workbook.tables.getItem(made.id).delete();
     rangeOf(context, site).clear();
+    await making.clearAway?.(context);
   }
   await context.sync();
-}
-
-async function deleteCharts(context: Excel.RequestContext, sheet: string, names: readonly string[]): Promise<void> {
-  if (names.length === 0) return;
-  const charts = names.map((name) => {
-    const chart = context.workbook.worksheets.getItem(sheet).charts.getItemOrNullObject(name);
-    chart.load("name");
-    return chart;
-  });
-  await context.sync();
-  for (const chart of charts) if (!chart.isNullObject) chart.delete();
 }
