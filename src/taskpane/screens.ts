@@ -18,6 +18,9 @@ const screens: readonly Screen[] = [
   screen("due", "Due", ["tables"], async () => {
     return (await import(/* webpackChunkName: "due" */ "./screens/due/screen")).Due;
   }),
+  screen("herd", "Herd", ["tables"], async () => {
+    return (await import(/* webpackChunkName: "herd" */ "./screens/herd/screen")).Herd;
+  }),
   screen("cells", "Cells", ["tables"], async () => {
     return (await import(/* webpackChunkName: "cells" */ "./screens/cells/screen")).Cells;
   }),
@@ -26,9 +29,6 @@ const screens: readonly Screen[] = [
   }),
   screen("report", "Report", ["tables"], async () => {
     return (await import(/* webpackChunkName: "report" */ "./screens/report/screen")).VisitReport;
-  }),
-  screen("herd", "Herd", ["tables"], async () => {
-    return (await import(/* webpackChunkName: "herd" */ "./screens/herd/screen")).Herd;
   }),
   screen("set-up", "Set up", ["tables", "book"], async () => {
     return (await import(/* webpackChunkName: "set-up" */ "./screens/set-up/screen")).SetUp;
