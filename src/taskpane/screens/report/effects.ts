@@ -44,12 +44,27 @@ export async function writeReport(
       given,
       computed: computed.parts,
     });
-    await tables.writeBlock(joined(sheet, words, cellBlockOf(laidOut, sheet, at)));
-    return { type: "written", sheet };
+    const id = crypto.randomUUID();
+    await tables.writeBlock({ ...joined(sheet, words, cellBlockOf(laidOut, sheet, at)), id, title: report.title });
+    const canGoBack = tables.pastSaves().some((save) => save.id === id);
+    return { type: "written", sheet, id: canGoBack ? id : undefined };
   } catch (error) {
     const known = asTableError(error);
     if (known?.kind === "occupied" || known?.kind === "name-taken") return { type: "name taken" };
     return { type: "write refused", message: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** Takes a written report out of the workbook; refused where someone changed it meanwhile. */
+export async function takeReportBack({ tables }: WorkbookWith<"tables">, id: string): Promise<ReportEvent> {
+  try {
+    await tables.takeBack(id);
+    return { type: "taken back" };
+  } catch (error) {
+    return {
+      type: "write refused",
+      message: `Not taken back. ${error instanceof Error ? error.message : String(error)}`,
+    };
   }
 }
 

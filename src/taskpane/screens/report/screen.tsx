@@ -14,7 +14,7 @@ import { typedDay } from "../costs/period";
 import type { Listing } from "../due/listing";
 import { listingOf } from "../due/listing";
 import { DAYS_AHEAD } from "../due/state";
-import { sourcesOf, writeReport } from "./effects";
+import { sourcesOf, takeReportBack, writeReport } from "./effects";
 import { ReportPrint } from "./print";
 import { dayOf, namedThings, reportOf } from "./report";
 import { initialReportState, nextReportState } from "./state";
@@ -62,6 +62,11 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
     const given = givenDays(live.typed) ?? {};
     void writeReport(workbook, { report, state, computed, given }).then(dispatch);
   }, [state.writing]);
+
+  useEffect(() => {
+    const { written } = latest.current.state;
+    if (state.takingBack && written !== undefined) void takeReportBack(workbook, written).then(dispatch);
+  }, [state.takingBack]);
 
   const days = {
     visit: live.typed["visit"] ?? isoDate(asOf),

@@ -16,6 +16,9 @@ export interface ReportState {
   readonly printing: boolean;
   /** The report is being written into the workbook; which name is tried. */
   readonly writing: { readonly attempt: number } | undefined;
+  /** The report that was written last, where the workbook can take it back. */
+  readonly written: string | undefined;
+  readonly takingBack: boolean;
   readonly notice: Notice | undefined;
 }
 
@@ -27,7 +30,9 @@ export type ReportEvent =
   | { readonly type: "printed" }
   | { readonly type: "write pressed" }
   | { readonly type: "name taken" }
-  | { readonly type: "written"; readonly sheet: string }
+  | { readonly type: "written"; readonly sheet: string; readonly id: string | undefined }
+  | { readonly type: "take back pressed" }
+  | { readonly type: "taken back" }
   | { readonly type: "write refused"; readonly message: string }
   | { readonly type: "notice read" };
 
@@ -37,6 +42,8 @@ export const initialReportState: ReportState = {
   chosen: undefined,
   printing: false,
   writing: undefined,
+  written: undefined,
+  takingBack: false,
   notice: undefined,
 };
 
@@ -56,17 +63,29 @@ export function nextReportState(state: ReportState, event: ReportEvent): ReportS
     case "printed":
       return { ...state, printing: false };
     case "write pressed":
-      return state.writing === undefined ? { ...state, writing: { attempt: 0 }, notice: undefined } : state;
+      if (state.writing !== undefined || state.takingBack) return state;
+      return { ...state, writing: { attempt: 0 }, notice: undefined };
     case "name taken":
       return nextName(state);
     case "written":
       return {
         ...state,
         writing: undefined,
+        written: event.id,
         notice: { kind: "done", text: `The report stands on sheet ${event.sheet}.` },
       };
+    case "take back pressed":
+      if (state.written === undefined || state.writing !== undefined || state.takingBack) return state;
+      return { ...state, takingBack: true, notice: undefined };
+    case "taken back":
+      return {
+        ...state,
+        written: undefined,
+        takingBack: false,
+        notice: { kind: "done", text: "Taken back: the report is out of the workbook." },
+      };
     case "write refused":
-      return { ...state, writing: undefined, notice: { kind: "error", text: event.message } };
+      return { ...state, writing: undefined, takingBack: false, notice: { kind: "error", text: event.message } };
     case "notice read":
       return { ...state, notice: undefined };
   }

@@ -72,7 +72,12 @@ export function ReportView(props: ReportViewProps) {
           title={state.notice.kind === "done" ? "Done" : "Not done"}
         >
           <p>{state.notice.text}</p>
-          <p>
+          <p class="report-buttons">
+            {state.written !== undefined && (
+              <button type="button" onClick={() => dispatch({ type: "take back pressed" })}>
+                Take back
+              </button>
+            )}
             <button type="button" onClick={() => dispatch({ type: "notice read" })}>
               Close
             </button>
@@ -122,7 +127,7 @@ function Body({ report, state, dispatch }: ReportViewProps & { readonly report: 
         </button>
         <button
           type="button"
-          disabled={state.writing !== undefined}
+          disabled={state.writing !== undefined || state.takingBack}
           onClick={() => dispatch({ type: "write pressed" })}
         >
           Write as a sheet

@@ -167,6 +167,21 @@ describe("writing the report", () => {
     expect(state.notice).toMatchObject({ kind: "error" });
   });
 
+  test("what was written is taken back once, and only where the workbook can", () => {
+    const written = nextReportState(initialReportState, { type: "written", sheet: "Visit 2024-03-20", id: "1" });
+    const going = nextReportState(written, { type: "take back pressed" });
+    expect(going.takingBack).toBe(true);
+    expect(nextReportState(going, { type: "take back pressed" })).toBe(going);
+    expect(nextReportState(going, { type: "write pressed" })).toBe(going);
+    expect(nextReportState(going, { type: "taken back" })).toMatchObject({ written: undefined, takingBack: false });
+    expect(nextReportState(going, { type: "write refused", message: "changed" })).toMatchObject({
+      written: "1",
+      takingBack: false,
+    });
+    const forGood = nextReportState(initialReportState, { type: "written", sheet: "Visit 2024-03-20", id: undefined });
+    expect(nextReportState(forGood, { type: "take back pressed" })).toBe(forGood);
+  });
+
   test("words stand above the figures, a row free between, days as days", () => {
     const words = writtenWords(report, namedThings(report, undefined), { heading: " ", notes: "=1+1\nsecond" });
     expect(words[0]).toEqual(["Visit report 2024-03-20"]);
