@@ -78,6 +78,8 @@ test(
     expect(await page.locator(":focus").evaluate((element) => element.tagName)).toBe("SELECT");
     await page.keyboard.press("ArrowDown");
     await page.getByText("2026-01-01 to 2026-08-31, both days included.").waitFor();
+    // Past the choice of cows to the first section.
+    await page.keyboard.press("Tab");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     const coverage = page.getByRole("region", { name: /How many cows were looked at/ });
