@@ -33,18 +33,15 @@ async function put(pane: Frame, section: string, title: string): Promise<readonl
   const heading = pane.getByRole("button", { name: section, exact: true });
   if ((await heading.getAttribute("aria-expanded")) === "false") await heading.click();
   await pane.getByRole("button", { name: `Put in the sheet: ${title}` }).click();
-  const told = pane.locator(".put-in-sheet", { hasText: "Put in the sheet" }).getByText(/^It stands on|^The |^Nothing/);
-  await told
-    .filter({ hasText: sheetOf(title) })
+  const told = pane
+    .getByRole("region", { name: section, exact: true })
     .first()
-    .waitFor();
+    .getByText(/^It stands on the sheet /);
+  await told.waitFor();
+  // A long title is cut to what the name of a sheet has room for.
+  const [, sheet = ""] = /^It stands on the sheet (.+), from A1/.exec((await told.textContent()) ?? "") ?? [];
   await recomputed(trial.page);
-  return valuesOf(trial.page, sheetOf(title));
-}
-
-/** Names of sheets have room for 31 letters. Source: Microsoft, "Rename a worksheet". */
-function sheetOf(title: string): string {
-  return title.slice(0, 31).trim();
+  return valuesOf(trial.page, sheet);
 }
 
 /** Numbers as they are; what another cell fills in as the sheet shows it, numbers read back from there. */
