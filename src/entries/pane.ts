@@ -1,5 +1,5 @@
 import type { DaySerial } from "../core/shared/days";
-import { mappedTables } from "../herd/mapped-port/mapped-tables";
+import { tablesWhenMapped } from "../herd/mapped-port/when-mapped";
 import { openPane as draw } from "../taskpane/pane";
 import { today } from "../taskpane/today";
 import { dayOfWorkbook } from "../workbook/office/as-of";
@@ -19,7 +19,7 @@ export async function openPane(place: Element): Promise<void> {
   const book = openBook(new OfficeBookHost(functionIds), changesOf(name));
   draw(place, {
     port: new OfficePort(),
-    tables: mappedTables(openTables(new OfficeHost(), savesOf(name)), book),
+    tables: tablesWhenMapped(openTables(new OfficeHost(), savesOf(name)), book),
     book,
     openBook: openPlainBook,
     recordDrafts: draftsOf(name),

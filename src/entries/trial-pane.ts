@@ -1,4 +1,4 @@
-import { mappedTables } from "../herd/mapped-port/mapped-tables";
+import { tablesWhenMapped } from "../herd/mapped-port/when-mapped";
 import { openPane } from "../taskpane/pane";
 import { today } from "../taskpane/today";
 import type { WorkbookPort } from "../workbook/port";
@@ -29,7 +29,7 @@ if (place && port && workbookTables) {
   const tables = openTables(framedHost(workbookTables));
   openPane(place, {
     port,
-    tables: book === undefined ? tables : mappedTables(tables, book),
+    tables: book === undefined ? tables : tablesWhenMapped(tables, book),
     ...(book === undefined ? {} : { book }),
     openBook: openPlainBook,
     recordDrafts: draftsOf({ name: "trial" }),

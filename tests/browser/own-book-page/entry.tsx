@@ -1,5 +1,5 @@
 import { day } from "../../../src/core/shared/days";
-import { mappedTables } from "../../../src/herd/mapped-port/mapped-tables";
+import { tablesWhenMapped } from "../../../src/herd/mapped-port/when-mapped";
 import { openPane } from "../../../src/taskpane/pane";
 import { plainBook } from "../../../src/workbook/file/plain-book";
 import { MemoryPort } from "../../../src/workbook/memory/port";
@@ -13,7 +13,7 @@ async function open(): Promise<void> {
   Object.assign(window, { farmBook: book });
   openPane(document.getElementById("pane")!, {
     port: new MemoryPort(),
-    tables: mappedTables(tables, book),
+    tables: tablesWhenMapped(tables, book),
     book,
     recordDrafts: { read: () => undefined, keep: () => undefined },
     today: () => day("2026-09-01"),

@@ -3,7 +3,7 @@ import { render } from "preact";
 import { day } from "../../../src/core/shared/days";
 import { SetUp } from "../../../src/taskpane/screens/set-up/screen";
 import { MemoryPort } from "../../../src/workbook/memory/port";
-import { mappedTables } from "../../../src/herd/mapped-port/mapped-tables";
+import { tablesWhenMapped } from "../../../src/herd/mapped-port/when-mapped";
 import { plainBook } from "../../../src/workbook/file/plain-book";
 import type { PlainBook } from "../../../src/workbook/plain-book";
 import { readWorkbook } from "../../../src/xlsx/read";
@@ -33,7 +33,7 @@ async function open(): Promise<void> {
     <main>
       <SetUp
         port={new MemoryPort()}
-        tables={mappedTables(tables, sheets)}
+        tables={tablesWhenMapped(tables, sheets)}
         book={sheets}
         today={() => day("2026-09-01")}
         openBook={openBook}

@@ -1,4 +1,4 @@
-import { mappedTables } from "../../../src/herd/mapped-port/mapped-tables";
+import { tablesWhenMapped } from "../../../src/herd/mapped-port/when-mapped";
 import { mappingTable } from "../../../src/workbook/mapping-table";
 import { MemoryBookHost } from "../../../src/workbook/memory/book-host";
 import { openBook } from "../../../src/workbook/saving/open-book";
@@ -98,7 +98,7 @@ async function openBookOfFarm(tables: readonly StartTable[]): Promise<TestBook> 
   const { test, memory } = await openMemoryBook([...tables.map(farmTable), mappingOf(tables)]);
   return {
     ...test,
-    user: (log) => inOurWords(mappedTables(test.user(log), openBook(new MemoryBookHost(memory)))),
+    user: (log) => inOurWords(tablesWhenMapped(test.user(log), openBook(new MemoryBookHost(memory)))),
     other: farmUser(test.other),
     cell: (table, row, heading) => test.cell(farmName(table), row, farmHeading(table, heading)),
     bodyRows: (table) => test.bodyRows(farmName(table)),
