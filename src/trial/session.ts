@@ -3,6 +3,7 @@ import { toSnapshot } from "../engine/snapshot";
 import type { GridBookHost } from "../workbook/grid/book/host";
 import type { GridPort } from "../workbook/grid/port";
 import type { GridTableHost } from "../workbook/grid/tables/host";
+import { markCells } from "../xlsx/edit/mark-cells";
 import type { WorkbookModel } from "../xlsx/model";
 import { readProtection } from "../xlsx/protection";
 import { readWorkbook } from "../xlsx/read";
@@ -10,6 +11,7 @@ import { saveEdits } from "../xlsx/save-edits";
 import { withAddedSheets, withAddedTables, withoutAddedTables } from "./added-parts";
 import { editedSheets } from "./edited-sheets";
 import { type Grid, openGrid } from "./grid/open-grid";
+import { styledCells } from "./styled-cells";
 
 interface OpenWorkbook {
   readonly name: string;
@@ -80,7 +82,9 @@ export class Session {
     const sheets = editedSheets(grid, this.results());
     const names = sheets.map(({ name }) => name);
     const { bytes, model } = withAddedSheets(this.workbook, names, this.functionIds);
-    const saved = saveEdits(bytes, model, this.functionIds, withoutAddedTables(sheets, model));
+    const workbook = grid.api.getActiveWorkbook()!.getWorkbook();
+    const marked = markCells(bytes, styledCells(workbook, model));
+    const saved = saveEdits(marked, model, this.functionIds, withoutAddedTables(sheets, model));
     return withAddedTables(saved, sheets, model, this.functionIds);
   }
 
