@@ -9,8 +9,10 @@ import { ifFunction } from "./fixes/if";
 import { image } from "./fixes/image";
 import { isoWeekNumber } from "./fixes/isoweeknum";
 import { fixLetAndLambda } from "./fixes/let-and-lambda";
+import { maxifs, minifs } from "./fixes/minifs";
 import { fixOwnRow } from "./fixes/own-row";
 import { fixRangeUnion } from "./fixes/range-union";
+import { fixResultPosition } from "./fixes/result-position";
 import { search } from "./fixes/search";
 import { fixSheetLimits } from "./fixes/sheet-limits";
 import { singleFunction } from "./fixes/single";
@@ -34,6 +36,7 @@ export function applyFixes(): void {
   fixTableReferences();
   fixOwnRow();
   fixRangeUnion();
+  fixResultPosition();
   fixSheetLimits();
   fixSpillOrder();
   // Last, so that it stands around all others.
@@ -48,6 +51,8 @@ export const fixedFunctions: readonly EngineFunction[] = [
   ifFunction,
   image,
   isoWeekNumber,
+  maxifs,
+  minifs,
   search,
   singleFunction,
   sort,

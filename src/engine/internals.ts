@@ -1,5 +1,6 @@
 import type { ICellData, IRange, IUnitRange, Nullable, ObjectMatrix } from "@univerjs/core";
 import type {
+  ArrayValueObject,
   BaseValueObject,
   FormulaDependencyTree,
   IDefinedNamesServiceParam,
@@ -88,4 +89,14 @@ export interface CalculationInternals {
     arrayFormulaRange: object,
     runtimeFeatureRange: object,
   ): { readonly dirtyRanges: readonly IUnitRange[] };
+}
+
+export interface ReferenceArrays {
+  toArrayValueObject(...options: unknown[]): ArrayValueObject;
+}
+
+export interface ResultPositionInternals {
+  _currentRow: number;
+  _currentColumn: number;
+  _batchOperatorValue(...operands: unknown[]): void;
 }

@@ -54,6 +54,23 @@ describe("what the engine gets wrong, mended", () => {
     expect(result.block("I1:N5")).toEqual(columns);
   });
 
+  test("result-position, minifs: results are compared, not the cells where their formula stands; none found is 0", async () => {
+    const cells = { A1: 10, A2: 5, A3: 7, B1: 1, B2: 2, B3: 3, D1: 1, D2: 7, D3: 3 };
+    const first = "MINIFS(A1:A3,B1:B3,D1:D3)";
+    const result = await answers({
+      Data: {
+        ...cells,
+        F1: `=${first}>0`,
+        G1: `=FILTER(D1:D3,${first}=0)`,
+        H1: "=MAXIFS(A1:A3,B1:B3,D1:D3)+1-9*(D1:D3=1)",
+      },
+    });
+    // Of 1, 7 and 3 no row has 7.
+    expect(result.block("F1:F3")).toEqual([[true], [false], [true]]);
+    expect(result.value("G1")).toBe(7);
+    expect(result.block("H1:H3")).toEqual([[2], [1], [8]]);
+  });
+
   test("edate: a day that the month lacks becomes its last day", async () => {
     const result = await answers({
       Data: { A1: "=EDATE(DATE(2025,1,31),1)", A2: "=EDATE(DATE(2024,1,31),1)", A3: "=EDATE(DATE(2024,3,31),-1)" },
