@@ -64,12 +64,13 @@ export function* computeInSteps(
   const run = new BlockRun(data, specOf, inputExpressions(block, given));
   const inputs = block.inputs.map(({ name }) => computeInput(name, run));
   const parts: ComputedPart[] = [];
+  const known = new Set<Expression>();
   for (const part of block.parts) {
     yield;
     run.remarks.clear();
     if (part.kind === "series") parts.push(yield* computeSeries(part, run));
     else {
-      yield* computeLists(part.value, run);
+      yield* computeLists(part.value, run, known);
       parts.push(computePart(part, run));
     }
   }
@@ -90,9 +91,11 @@ function computeInput(name: string, run: BlockRun): ComputedInput {
 }
 
 /** The long lists behind a formula, one after the other; what keeps one from being told is said by the formula. */
-function* computeLists(expression: Expression, run: BlockRun): Generator<void, void, void> {
+function* computeLists(expression: Expression, run: BlockRun, known: Set<Expression>): Generator<void, void, void> {
   for (const step of expression.steps ?? []) {
-    yield* computeLists(step, run);
+    if (known.has(step)) continue;
+    known.add(step);
+    yield* computeLists(step, run, known);
     try {
       step.compute(run);
     } catch (error) {

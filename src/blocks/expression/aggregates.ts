@@ -1,10 +1,12 @@
 import { elementwise, orFault, rowsOf, single } from "./elementwise";
 import { bracketed, type Expression } from "./expression";
 import { Fault, isError } from "./fault";
+import { stepsOf } from "./steps";
 
 /** INDEX: one cell of what a formula fills; rows and columns counted from 1, the headings being row 1. */
 export function cellAt(table: Expression, row: number, column: number): Expression {
   return {
+    steps: stepsOf(table),
     text: (names) => `INDEX(${table.text(names)},${row},${column})`,
     compute(run) {
       const cell = rowsOf(table.compute(run))[row - 1]?.[column - 1];
@@ -17,6 +19,7 @@ export function cellAt(table: Expression, row: number, column: number): Expressi
 /** A column of what a formula fills, its heading included; counted from 1. */
 export function columnOfTable(table: Expression, column: number): Expression {
   return {
+    steps: stepsOf(table),
     text: (names) => `INDEX(${table.text(names)},0,${column})`,
     compute: (run) => rowsOf(table.compute(run)).map((row) => [row[column - 1] ?? null]),
   };
@@ -25,6 +28,7 @@ export function columnOfTable(table: Expression, column: number): Expression {
 /** SUM: of the numbers in cells; texts and blanks count nothing. */
 export function sum(cells: Expression): Expression {
   return {
+    steps: stepsOf(cells),
     text: (names) => `SUM(${cells.text(names)})`,
     compute(run) {
       let total = 0;
@@ -39,6 +43,7 @@ export function sum(cells: Expression): Expression {
 export function asTexts(cells: Expression): Expression {
   return {
     isOpen: true,
+    steps: stepsOf(cells),
     text: (names) => `${bracketed(cells, names)}&""`,
     compute: (run) => elementwise([cells.compute(run)], (cell) => String(cell ?? "")),
   };
@@ -47,6 +52,7 @@ export function asTexts(cells: Expression): Expression {
 /** LARGE: the number that so many are as high as, or higher than. Where there are fewer numbers, the lowest of them. */
 export function largest(cells: Expression, place: Expression): Expression {
   return {
+    steps: stepsOf(cells),
     text(names) {
       const column = cells.text(names);
       return `LARGE(${column},MAX(1,MIN(${place.text(names)},COUNT(${column}))))`;
@@ -65,9 +71,29 @@ export function largest(cells: Expression, place: Expression): Expression {
   };
 }
 
+/** MEDIAN of the numbers in cells. */
+export function median(cells: Expression): Expression {
+  return {
+    steps: stepsOf(cells),
+    text: (names) => `MEDIAN(${cells.text(names)})`,
+    compute(run) {
+      const numbers = rowsOf(cells.compute(run)).flatMap(([cell = null]) => {
+        const found = orFault(cell);
+        return typeof found === "number" ? [found] : [];
+      });
+      if (numbers.length === 0) throw new Fault("#NUM!", "There is no number to take the middle of.");
+      const sorted = Float64Array.from(numbers).sort();
+      const middle = sorted.length / 2;
+      return (sorted[Math.ceil(middle) - 1]! + sorted[Math.floor(middle)]!) / 2;
+    },
+  };
+}
+
 /** Blank cells as empty texts, for functions that a host would hand a blank as 0 where 0 is real. */
 export function blanksAsText(cells: Expression): Expression {
   const expression: Expression = {
+    isKept: true,
+    steps: stepsOf(cells),
     text(names) {
       const column = cells.text(names);
       return `IF(ISBLANK(${column}),"",${column})`;

@@ -1,11 +1,13 @@
 import { worksheetName } from "../../functions/names";
 import type { Expression } from "./expression";
 import { Fault, MissingData } from "./fault";
+import { stepsOf } from "./steps";
 
 /** A call of one of our worksheet functions; undefined stands for an argument that is left out. */
 export function call(id: string, ...given: readonly (Expression | undefined)[]): Expression {
   const expression: Expression = {
-    steps: given.flatMap((argument) => argument ?? []),
+    isKept: true,
+    steps: stepsOf(...given.flatMap((argument) => argument ?? [])),
     text(names) {
       const texts = given.map((argument) => argument?.text(names) ?? "");
       while (texts.at(-1) === "") texts.pop();

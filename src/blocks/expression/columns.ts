@@ -6,6 +6,7 @@ import { MissingData } from "./fault";
 /** A column of a table: "Findings[Cow]". */
 export function column(table: string, key: string): Expression {
   return {
+    isKept: true,
     text: (names) => names.column(table, key),
     compute: (run) => columnRows(run, table, key),
   };

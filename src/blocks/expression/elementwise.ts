@@ -14,8 +14,13 @@ export function elementwise(values: readonly Value[], compute: (...cells: PlainC
   const lengths = values.filter(isRows).map((rows) => rows.length);
   if (lengths.length === 0) return orFault(run(values as readonly PlainCell[]));
   const length = Math.max(...lengths);
-  const rows: PlainCell[][] = [];
-  for (let row = 0; row < length; row++) rows.push([run(values.map((value) => cellOf(value, row)))]);
+  const rows = new Array<PlainCell[]>(length);
+  // Long lists go through here: the cells of a row are handed over in one array, filled anew for each.
+  const cells = new Array<PlainCell>(values.length);
+  for (let row = 0; row < length; row++) {
+    for (let place = 0; place < values.length; place++) cells[place] = cellOf(values[place]!, row);
+    rows[row] = [run(cells)];
+  }
   return rows;
 }
 

@@ -38,7 +38,9 @@ export interface Expression {
   compute(run: Run): Value;
   /** A sum or comparison, which needs brackets inside a longer one. */
   readonly isOpen?: true;
-  /** Long lists that it is made of: each may be computed on its own beforehand, and is then known. */
+  /** Its value is computed once for the same data and inputs, and then known. */
+  readonly isKept?: true;
+  /** Kept expressions that it is made of: each may be computed on its own beforehand. */
   readonly steps?: readonly Expression[];
   /** What it is without computing; absent of a formula. */
   readonly constant?: PlainCell;

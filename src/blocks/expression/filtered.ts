@@ -6,6 +6,7 @@ import { Fault, isError } from "./fault";
 import type { Names } from "./names";
 import { asExpression } from "./operators";
 import { compare, type Comparison } from "./order";
+import { stepsOf } from "./steps";
 
 /** What the rows of a list must meet. */
 export type Condition =
@@ -19,7 +20,8 @@ export type Condition =
  */
 export function filtered(cells: Expression, ...conditions: readonly Condition[]): Expression {
   const expression: Expression = {
-    steps: [...conditions.map(({ column }) => column), cells],
+    isKept: true,
+    steps: stepsOf(...conditions.map(({ column }) => column), cells),
     text: (names) => `FILTER(${cells.text(names)},${conditionsText(conditions, names)},"")`,
     compute: (run) =>
       run.once(expression, () => {
@@ -109,6 +111,7 @@ function compareNumbers(left: number, operator: Comparison, right: number): bool
 /** How many rows meet the conditions: SUM of the conditions' products. */
 export function countOf(...conditions: readonly Condition[]): Expression {
   return {
+    steps: stepsOf(...conditions.map(({ column }) => column)),
     text: (names) => `SUM(${countText(conditions, names)})`,
     compute: (run) => chosenRows(conditions, run).length,
   };

@@ -6,11 +6,13 @@ import type { Expression, Run } from "./expression";
 import { isRows, literalText, type Value } from "./values";
 import { Fault } from "./fault";
 import { foldedCell } from "./order";
+import { stepsOf } from "./steps";
 
 /** XLOOKUP of each cell of `wanted` among others: the cell of `results` beside the first that is equal, else `none`. */
 export function lookUp(wanted: Expression, among: Expression, results: Expression, none: PlainCell): Expression {
   const expression: Expression = {
-    steps: [among, results, wanted],
+    isKept: true,
+    steps: stepsOf(among, results, wanted),
     text(names) {
       const texts = [wanted, among, results].map((part) => part.text(names));
       return `XLOOKUP(${[...texts, literalText(none)].join(",")})`;
@@ -33,6 +35,7 @@ export function lookUp(wanted: Expression, among: Expression, results: Expressio
 /** How many different cells of a column stand also among others: COUNT(XMATCH(UNIQUE(...), ...)). */
 export function countFound(wanted: Expression, among: Expression): Expression {
   return {
+    steps: stepsOf(wanted, among),
     text: (names) => `COUNT(XMATCH(UNIQUE(${wanted.text(names)}),UNIQUE(${among.text(names)})))`,
     compute(run) {
       const places = placesOf(among, run);

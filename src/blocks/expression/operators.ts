@@ -4,12 +4,14 @@ import { bracketed, type Expression, literal, type Run } from "./expression";
 import { isRows, type Value } from "./values";
 import { Fault, isError, MissingData } from "./fault";
 import { compare, type Comparison } from "./order";
+import { stepsOf } from "./steps";
 
 /** A comparison: TRUE or FALSE, row by row where a side is a column. */
 export function is(left: Expression, operator: Comparison, right: Expression | PlainCell): Expression {
   const other = asExpression(right);
   return {
     isOpen: true,
+    steps: stepsOf(left, other),
     text: (names) => `${bracketed(left, names)}${operator}${bracketed(other, names)}`,
     compute: (run) => overRows([left, other], run, (a, b) => compare(a, operator, b)),
   };
@@ -24,6 +26,7 @@ export function arithmetic(
   const [first, second] = [asExpression(left), asExpression(right)];
   return {
     isOpen: true,
+    steps: stepsOf(first, second),
     text: (names) => `${bracketed(first, names)}${operator}${bracketed(second, names)}`,
     compute: (run) =>
       overRows([first, second], run, (a, b) => {
@@ -40,6 +43,8 @@ export function arithmetic(
 export function iff(condition: Expression, yes: Expression | PlainCell, no: Expression | PlainCell): Expression {
   const [first, second] = [asExpression(yes), asExpression(no)];
   const expression: Expression = {
+    isKept: true,
+    steps: stepsOf(condition, first, second),
     text: (names) => `IF(${condition.text(names)},${first.text(names)},${second.text(names)})`,
     compute: (run) => run.once(expression, () => chosen(run)),
   };
@@ -81,6 +86,7 @@ function shown(value: Value | Fault): Value {
 /** ISNUMBER, row by row where it is asked of a column. */
 export function isNumber(value: Expression): Expression {
   return {
+    steps: stepsOf(value),
     text: (names) => `ISNUMBER(${value.text(names)})`,
     compute(run) {
       const given = value.compute(run);
@@ -94,6 +100,7 @@ export function isNumber(value: Expression): Expression {
 export function ifNa(value: Expression, otherwise: Expression | PlainCell): Expression {
   const other = asExpression(otherwise);
   return {
+    steps: stepsOf(value, other),
     text: (names) => `IFNA(${value.text(names)},${other.text(names)})`,
     compute(run) {
       try {

@@ -2,6 +2,7 @@ import type { PlainCell } from "../../workbook/port";
 import { columns } from "./columns";
 import { cellOf, rowsOf } from "./elementwise";
 import type { Expression, Run } from "./expression";
+import { stepsOf } from "./steps";
 import type { Rows, Value } from "./values";
 
 /** A record of an animal: its day, and the row in which it stands. */
@@ -24,31 +25,35 @@ function recordsByCow(cows: Rows, dates: Rows, isMeant: (row: number) => boolean
 }
 
 function nameOf(cow: PlainCell): string {
-  return String(cow ?? "").toLowerCase();
+  return typeof cow === "number" ? String(cow) : String(cow ?? "").toLowerCase();
 }
 
 /** The first day from a given one on which each cow stands under Findings with a lesion; 0, a blank, where there is none. */
 export function firstFindingFrom(cows: Expression, days: Expression): Expression {
   const { cow, date, lesion } = columns("Findings", "cow", "date", "lesion");
-  return {
+  const expression: Expression = {
+    isKept: true,
+    steps: stepsOf(cow, date, lesion, cows, days),
     text(names) {
       const [c = "", d = "", l = ""] = ["cow", "date", "lesion"].map((key) => names.range("Findings", key));
       return `MINIFS(${d},${c},${cows.text(names)},${d},">="&${days.text(names)},${l},"<>none",${l},"<>")`;
     },
-    compute(run) {
-      const lesions = rowsOf(lesion.compute(run));
-      const isLesion = (row: number): boolean => {
-        const found = lesions[row]?.[0] ?? null;
-        return found !== null && found !== "" && String(found).toLowerCase() !== "none";
-      };
-      const records = recordsByCow(rowsOf(cow.compute(run)), rowsOf(date.compute(run)), isLesion);
-      return eachAnimal(cows, days, run, (name, day) => {
-        let first = Infinity;
-        for (const record of records.get(name) ?? []) if (record.day >= day && record.day < first) first = record.day;
-        return first === Infinity ? 0 : first;
-      });
-    },
+    compute: (run) => run.once(expression, () => firstDays(run)),
   };
+  const firstDays = (run: Run): Value => {
+    const lesions = rowsOf(lesion.compute(run));
+    const isLesion = (row: number): boolean => {
+      const found = lesions[row]?.[0] ?? null;
+      return found !== null && found !== "" && String(found).toLowerCase() !== "none";
+    };
+    const records = recordsByCow(rowsOf(cow.compute(run)), rowsOf(date.compute(run)), isLesion);
+    return eachAnimal(cows, days, run, (name, day) => {
+      let first = Infinity;
+      for (const record of records.get(name) ?? []) if (record.day >= day && record.day < first) first = record.day;
+      return first === Infinity ? 0 : first;
+    });
+  };
+  return expression;
 }
 
 /** The count of each cow's last test before a day, or of her first from a day on; 0, which is no count, where there is none. */
@@ -56,6 +61,7 @@ export function countOfTest(cows: Expression, which: "last before" | "first from
   const { cow, date, count } = columns("Tests", "cow", "date", "count");
   const [pick, criterion] = which === "last before" ? (["MAXIFS", "<"] as const) : (["MINIFS", ">="] as const);
   return {
+    steps: stepsOf(cow, date, count, cows, days),
     text(names) {
       const [c = "", d = "", n = ""] = ["cow", "date", "count"].map((key) => names.range("Tests", key));
       const [wanted, day] = [cows.text(names), days.text(names)];

@@ -1,5 +1,6 @@
 import type { Block, Figure, Part } from "../block";
 import { call } from "../expression/call";
+import { chanceOf } from "../expression/chance";
 import { column } from "../expression/columns";
 import { earliestDay } from "../expression/days";
 import type { Expression } from "../expression/expression";
@@ -47,12 +48,15 @@ function lesions(id: string, title: string, first: Expression, last: Expression,
 
 const [firstBefore, lastBefore] = [part("fromBefore"), part("toBefore")];
 const both = arithmetic(part("now"), "+", part("before"));
-const [low, high, expected] = [part("low"), part("high"), part("expected")];
+const [share, expected, chance] = [part("share"), part("expected"), part("chance")];
+
+/** Below this chance a difference is held to be more than chance: the counterpart of limits at 95 %. */
+const SMALL_CHANCE = 0.05;
 
 /**
  * Two counts over two times are compared through the part of both that falls into the later: where nothing changed it
  * is the later's part of the cow-days. Source: Przyborowski J, Wilenski H 1940, Homogeneity of results in testing
- * samples from Poisson series, Biometrika 31:313-323; here with Wilson's limits of the part.
+ * samples from Poisson series, Biometrika 31:313-323.
  */
 export const againstBefore: Block = {
   id: "against-before",
@@ -80,13 +84,18 @@ export const againstBefore: Block = {
     figure("now", "New cases, this time", newCases(from, to), "0"),
     figure("before", "New cases, before", newCases(firstBefore, lastBefore), "0"),
     figure("share", "Part of both that falls into this time", arithmetic(part("now"), "/", both), "0%"),
-    figure("low", "its lower limit", call("SHARE.LOW", part("now"), both), "0%"),
-    figure("high", "its upper limit", call("SHARE.HIGH", part("now"), both), "0%"),
     figure(
       "expected",
       "Part to expect if nothing changed",
       arithmetic(part("cowDays"), "/", arithmetic(part("cowDays"), "+", part("cowDaysBefore"))),
       "0%",
+    ),
+    figure(
+      "chance",
+      "Chance alone parts them so far, or farther, in",
+      chanceOf(part("now"), part("before"), expected),
+      "0.0%",
+      "The exact comparison of two counts over their cow-days (Przyborowski and Wilenski 1940), both sides.",
     ),
     figure(
       "verdict",
@@ -95,12 +104,12 @@ export const againstBefore: Block = {
         is(part("listFrom"), ">", firstBefore),
         "cannot be told: the list of findings begins within the time before",
         iff(
-          is(low, ">", expected),
-          "more new cases than before, more than chance explains",
+          is(chance, ">=", SMALL_CHANCE),
+          "chance may explain it",
           iff(
-            is(high, "<", expected),
+            is(share, ">", expected),
+            "more new cases than before, more than chance explains",
             "fewer new cases than before, more than chance explains",
-            "chance may explain it",
           ),
         ),
       ),

@@ -1,11 +1,12 @@
 import type { Block } from "../block";
-import { blanksAsText } from "../expression/aggregates";
+import { blanksAsText, median } from "../expression/aggregates";
 import { call } from "../expression/call";
 import { columns } from "../expression/columns";
 import { type Expression, literal } from "../expression/expression";
 import { type Condition, countOf, filtered } from "../expression/filtered";
+import { arithmetic, iff, is } from "../expression/operators";
 import { firstFindingFrom } from "../expression/per-animal";
-import { input, scale } from "../expression/places";
+import { input, part, scale } from "../expression/places";
 import { inPeriod, period } from "./inputs";
 
 const { cow, date, score } = columns("Scores", "cow", "date", "score");
@@ -14,6 +15,10 @@ const newlyLame: readonly Condition[] = [{ column: states, is: "=", than: "new" 
 const cows = filtered(cow, ...newlyLame);
 const seenOn = filtered(date, ...newlyLame);
 const treatedOn = firstFindingFrom(cows, seenOn);
+
+const isTreated: Condition = { column: treatedOn, is: ">", than: 0 };
+/** Whole days: the next day is one. */
+const daysWaited = arithmetic(treatedOn, "-", seenOn);
 
 /** Trials that showed a benefit treated within two days; a fortnight shows who was forgotten. */
 const SOON_HOURS = 48;
@@ -38,6 +43,21 @@ export const lameToTreated: Block = {
       label: "Treated within 14 days",
       value: within(literal(FORTNIGHT_HOURS)),
       format: "0%",
+    },
+    {
+      kind: "figure",
+      id: "treated",
+      label: "Treated so far",
+      value: iff(is(part("cases"), "=", 0), 0, countOf(isTreated)),
+      format: "0",
+    },
+    {
+      kind: "figure",
+      id: "days",
+      label: "Days until treated, half of them sooner",
+      value: iff(is(part("treated"), "=", 0), "none was treated", median(filtered(daysWaited, isTreated))),
+      format: "0.0",
+      note: "The median of those treated so far; cows still waiting are not in it.",
     },
   ],
   charts: [],

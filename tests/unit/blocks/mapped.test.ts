@@ -106,6 +106,13 @@ describe("the same book once its days are days", () => {
     expect(unexplained(sides)).toEqual([]);
   });
 
+  test("its lesions can be told but for the one day that does not exist, which is named", () => {
+    const { parts } = sides.computed.get("lesion-rates")!;
+    expect(parts.flatMap((part) => (part.kind === "refused" ? [part.sentence] : []))).toEqual([
+      'dates row 6 must be a date; got the text "31/06/2026": turn the cell into a date',
+    ]);
+  });
+
   test("words of lesions are looked up under Words, words of feet stand in the formula", () => {
     const formulas = sides.laidOut
       .get("lesion-rates")!

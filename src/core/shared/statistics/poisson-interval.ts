@@ -52,7 +52,7 @@ function atMost(cases: number, mean: number): LogTail {
   let sum = 1;
   let term = 1;
   for (let k = cases; k > 0 && term > sum * Number.EPSILON; k--) sum += term *= k / mean;
-  return { log: logTerm(cases, mean) + Math.log(sum), slope: -mean / sum };
+  return { log: logPoisson(cases, mean) + Math.log(sum), slope: -mean / sum };
 }
 
 /** P(count >= cases): the term of `cases` and the smaller ones above it. */
@@ -60,7 +60,7 @@ function atLeast(cases: number, mean: number): LogTail {
   let sum = 1;
   let term = 1;
   for (let k = cases + 1; term > sum * Number.EPSILON; k++) sum += term *= mean / k;
-  return { log: logTerm(cases, mean) + Math.log(sum), slope: cases / sum };
+  return { log: logPoisson(cases, mean) + Math.log(sum), slope: cases / sum };
 }
 
 /** From here on Stirling's series gives a factorial to double precision with four terms. */
@@ -70,7 +70,7 @@ const SMALLEST_FOR_STIRLING = 20;
  * Logarithm of the Poisson probability of a count. For large counts as a distance from the mean, which keeps its
  * digits: Loader C 2000, Fast and accurate computation of binomial probabilities.
  */
-function logTerm(count: number, mean: number): number {
+export function logPoisson(count: number, mean: number): number {
   if (count < SMALLEST_FOR_STIRLING) {
     let factorial = 1;
     for (let k = 2; k <= count; k++) factorial *= k;

@@ -1,6 +1,6 @@
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { USUAL_LEVEL } from "../../../core/shared/statistics/interval";
-import { wilsonInterval } from "../../../core/shared/statistics/wilson-interval";
+import { chanceOfDifference } from "../../../core/shared/statistics/two-counts";
 import { type LesionCases, type LesionTable, parentsOf } from "./lesions";
 
 /** A lesion in two times. */
@@ -34,14 +34,14 @@ export function lesionChanges(
 function changeOf(now: LesionCases | undefined, before: LesionCases | undefined, expected: number): LesionChange {
   const [cases, casesBefore] = [now?.newCases ?? 0, before?.newCases ?? 0];
   const both = cases + casesBefore;
-  const limits = both === 0 ? { low: 0, high: 1 } : wilsonInterval(cases, both, USUAL_LEVEL);
+  const chance = both === 0 ? 1 : chanceOfDifference(cases, casesBefore, expected);
   return {
     name: now?.name ?? before?.name ?? "",
     now: cases,
     before: casesBefore,
     rateNow: now?.rate ?? 0,
     rateBefore: before?.rate ?? 0,
-    verdict: limits.low > expected ? "more" : limits.high < expected ? "fewer" : "may be chance",
+    verdict: chance >= 1 - USUAL_LEVEL ? "may be chance" : cases > both * expected ? "more" : "fewer",
   };
 }
 

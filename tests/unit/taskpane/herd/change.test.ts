@@ -5,7 +5,7 @@ import { lesion, tableOf } from "./lesions";
 const even = { now: 36_500, before: 36_500 };
 
 test("two times are compared by the part of all cases that falls into the later", () => {
-  // Wilson limits by hand: 30 of 40 is 0.598 to 0.858, above one half; 12 of 20 is 0.387 to 0.781, around it.
+  // By R, 2 * pbinom(29, 40, 0.5, lower.tail = FALSE) is 0.002 for 30 of 40, and 0.50 for 12 of 20.
   const now = tableOf([lesion("DD", "Digital dermatitis", 30), lesion("WL", "White line disease", 12)], 42);
   const before = tableOf([lesion("DD", "Digital dermatitis", 10), lesion("WL", "White line disease", 8)], 18);
   const changes = lesionChanges(now, before, even);

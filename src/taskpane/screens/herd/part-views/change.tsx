@@ -6,7 +6,7 @@ import { beginsLate, changesSentence, lesionChanges } from "../change";
 import { lesionTableOf } from "../lesions";
 
 /** Parts of the block that this view shows in its own way. */
-export const CHANGE_PARTS = ["lesionsNow", "lesionsBefore", "share", "low", "high", "expected"] as const;
+export const CHANGE_PARTS = ["lesionsNow", "lesionsBefore", "share", "expected"] as const;
 
 const SIGNS = { more: "▲ more", fewer: "▼ fewer", "may be chance": "may be chance" } as const;
 
