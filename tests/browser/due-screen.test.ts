@@ -118,7 +118,7 @@ test(
     await page.evaluate(() => window.due.slow(1500));
     await firstLine(page).click();
     await page.getByRole("button", { name: /^Worse/ }).click();
-    await page.getByText("Writing into the workbook").last().waitFor();
+    await page.getByRole("status").getByText("Saving ...").waitFor();
     await page.getByRole("heading", { name: "Saved. Take care" }).waitFor();
     const call = /call the veterinarian.*bears no weight/;
     expect(await page.locator(".handled .due-caution").first().textContent()).toMatch(call);

@@ -1,6 +1,7 @@
 import "./due.css";
-import { useCallback, useEffect, useReducer, useRef } from "preact/hooks";
+import { useCallback, useEffect, useReducer, useRef, useState } from "preact/hooks";
 import type { WorkbookWith } from "../../pane-workbook";
+import { doingOf } from "./doing";
 import { read, save, takeBack, writeList } from "./effects";
 import { nextState } from "./model";
 import { PrintSheet } from "./print-sheet";
@@ -29,7 +30,13 @@ export function Due({ tables, today }: WorkbookWith<"tables">) {
     };
   }, [tables]);
 
-  useEffect(() => void read(tables, wanted).then(dispatch), [tables, wanted]);
+  const [answered, setAnswered] = useState(0);
+  useEffect(() => {
+    void read(tables, wanted).then((event) => {
+      setAnswered(wanted);
+      dispatch(event);
+    });
+  }, [tables, wanted]);
 
   const trying = pending?.brokenOff === false ? `${pending.save.id} ${pending.attempt}` : undefined;
   useEffect(() => {
@@ -60,7 +67,7 @@ export function Due({ tables, today }: WorkbookWith<"tables">) {
   );
   return (
     <>
-      <DueView state={state} dispatch={dispatch} choose={choose} />
+      <DueView state={state} dispatch={dispatch} choose={choose} doing={doingOf(state, answered !== wanted)} />
       {printing && <PrintSheet state={state} />}
     </>
   );

@@ -1,18 +1,18 @@
-import { useEffect, useState } from "preact/hooks";
 import { isoDate } from "../../../core/shared/days";
 import { counted } from "../../format";
 import { Note, TextList } from "../../parts/blocks";
+import { SlowStatus } from "../../parts/slow-status";
 import { type Bucket, type BucketGroups, filtered, grouped } from "./grouping";
 import { useFocusInList } from "./keep-focus";
 import { LineView } from "./line-view";
 import { TakeBack } from "./take-back";
-import { isBusy, linesOf, listingIn, summary } from "./model";
+import { linesOf, listingIn, summary } from "./model";
 import type { Notice } from "./state";
 import type { DueViewProps } from "./view-props";
 import { Tools } from "./tools-view";
 
 /** What is due, line by line. */
-export function DueView(props: DueViewProps) {
+export function DueView({ doing, ...props }: DueViewProps & { readonly doing: string | undefined }) {
   const { state, dispatch } = props;
   const { reading, notice } = state;
   const onFocusIn = useFocusInList(state.handled);
@@ -22,6 +22,7 @@ export function DueView(props: DueViewProps) {
       <p class="readers-only" role="status">
         {notice?.text ?? summary(state)}
       </p>
+      <SlowStatus doing={doing} />
       {reading.kind === "failed" && (
         <Note kind="error" title="The workbook could not be read">
           <p>{reading.message}</p>
@@ -32,7 +33,6 @@ export function DueView(props: DueViewProps) {
           </p>
         </Note>
       )}
-      {reading.kind === "reading" && <Progress text="Reading the findings …" />}
       {reading.kind === "read" && <List {...props} />}
       {notice !== undefined && <NoticeBar notice={notice} {...props} />}
     </div>
@@ -77,7 +77,6 @@ function List(props: DueViewProps) {
     <>
       <Tools state={state} dispatch={dispatch} />
       <p class="due-summary">{summary(state)}.</p>
-      {isBusy(state) && <SlowProgress text="Writing into the workbook …" />}
       {parts.map((part) => (
         <Part key={part.bucket} part={part} {...props} />
       ))}
@@ -141,24 +140,4 @@ function Saved({ state, dispatch }: DueViewProps) {
       </ul>
     </details>
   );
-}
-
-function Progress({ text }: { readonly text: string }) {
-  return (
-    <p class="due-progress">
-      <progress aria-label={text} /> <span>{text}</span>
-    </p>
-  );
-}
-
-/** What is done within this time needs no word. */
-const SLOW_MS = 600;
-
-function SlowProgress({ text }: { readonly text: string }) {
-  const [slow, setSlow] = useState(false);
-  useEffect(() => {
-    const timer = setTimeout(() => setSlow(true), SLOW_MS);
-    return () => clearTimeout(timer);
-  }, []);
-  return slow ? <Progress text={text} /> : null;
 }

@@ -1,10 +1,11 @@
-import { useCallback, useEffect, useMemo, useReducer, useRef } from "preact/hooks";
+import { useCallback, useEffect, useMemo, useReducer, useRef, useState } from "preact/hooks";
 import { readHerd, RULES_TABLE } from "../../../herd/herd";
 import { TableError } from "../../../workbook/table-error";
 import { mappingTable } from "../../../workbook/mapping-table";
 import { cowsTable, findingsTable, scoresTable } from "../../../workbook/tables";
 import type { WorkbookWith } from "../../pane-workbook";
 import { rulesInForce } from "../../rules";
+import { doingOf } from "./doing";
 import { keptDraft } from "./kept-draft";
 import { draftOf, initialState, nextState } from "./model";
 import { RecordScreen } from "./view";
@@ -31,16 +32,23 @@ export function Record({ tables, recordDrafts: drafts, today }: WorkbookWith<"ta
   // Before anything is handed to the workbook, the draft says so.
   useEffect(() => drafts.keep(draft), [drafts, draft]);
 
+  const [isReading, setIsReading] = useState(true);
   const reads = useRef(0);
   const read = useCallback(() => {
     const turn = ++reads.current;
+    setIsReading(true);
     readHerd(tables).then(
       (herd) => {
         if (turn !== reads.current) return;
+        setIsReading(false);
         send({ type: "day began", today: today() });
         send({ type: "herd read", herd, rules: rulesInForce(herd.rules), past: tables.pastSaves() });
       },
-      (error: unknown) => turn === reads.current && send({ type: "herd failed", message: messageOf(error) }),
+      (error: unknown) => {
+        if (turn !== reads.current) return;
+        setIsReading(false);
+        send({ type: "herd failed", message: messageOf(error) });
+      },
     );
   }, [tables, today]);
 
@@ -78,7 +86,7 @@ export function Record({ tables, recordDrafts: drafts, today }: WorkbookWith<"ta
     );
   }, [tables, takingBack]);
 
-  return <RecordScreen state={state} send={send} newId={newId} />;
+  return <RecordScreen state={state} send={send} newId={newId} doing={doingOf(state, isReading)} />;
 }
 
 function messageOf(error: unknown): string {

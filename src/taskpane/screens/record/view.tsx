@@ -1,6 +1,7 @@
 import "./record.css";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { Note } from "../../parts/blocks";
+import { SlowStatus } from "../../parts/slow-status";
 import { contentOf } from "./content";
 import { CowPart, Notices, ScorePart } from "./cow";
 import type { RecordEvent } from "./events";
@@ -14,10 +15,12 @@ interface RecordProps {
   readonly state: RecordState;
   send(event: RecordEvent): void;
   newId(): string;
+  /** What the workbook is being asked for. */
+  readonly doing: string | undefined;
 }
 
 /** A trimming day, cow by cow. */
-export function RecordScreen({ state, send, newId }: RecordProps) {
+export function RecordScreen({ state, send, newId, doing }: RecordProps) {
   const root = useRef<HTMLDivElement>(null);
   const { focus, entry, phase, readError, herd } = state;
   useLayoutEffect(() => {
@@ -31,6 +34,7 @@ export function RecordScreen({ state, send, newId }: RecordProps) {
       <p class="readers-only" role="status">
         {state.announced}
       </p>
+      <SlowStatus doing={doing} />
       <Offer {...props} />
       {readError !== "" && (
         <Note kind="error" title="The workbook could not be read">
