@@ -1,4 +1,4 @@
-import type { ICellData, IStyleData, Nullable, Workbook } from "@univerjs/core";
+import type { IBorderData, ICellData, IStyleData, Nullable, Workbook } from "@univerjs/core";
 import { gridStyle } from "../engine/snapshot/styles";
 import { styleNumber } from "../engine/snapshot/sheet";
 import type { CellMark } from "../xlsx/edit/mark-cells";
@@ -58,7 +58,7 @@ function differences(own: IStyleData, file: IStyleData): Pick<CellMark, "numberF
   };
 }
 
-function bordersOf({ t, r, b, l }: NonNullable<IStyleData["bd"]>): NonNullable<CellStyle["borders"]> {
+function bordersOf({ t, r, b, l }: IBorderData): NonNullable<CellStyle["borders"]> {
   const sides = { top: t, right: r, bottom: b, left: l };
   return Object.fromEntries(
     Object.entries(sides).flatMap(([side, border]) => {
