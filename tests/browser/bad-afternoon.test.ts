@@ -112,4 +112,28 @@ describe("a bad afternoon", () => {
     await said("Sheet Findings is protected: unprotect it under Review, then save again.");
     expect(await lesion()).toBe("SU");
   });
+
+  test("a table that was given another name is named, and the draft is kept", async () => {
+    const { page, pane } = trial;
+    await openRecord(pane);
+    const [cow] = await quietCows(page);
+    await cowField(pane).focus();
+    await press(page, `${String(cow)}⏎2lho4⏎su⏎2`);
+    // The grid's own command is refused in the trial, where it could not be saved; Excel lets anyone do it.
+    await page.evaluate(() => {
+      const { api } = window.trialSession!.grid!;
+      const workbook = api.getActiveWorkbook()!;
+      const sheet = workbook.getSheetByName("Findings")!;
+      const { id } = sheet.getSubTableInfos().find(({ name }) => name === "Findings")!;
+      return api.executeCommand("sheet.mutation.set-sheet-table", {
+        unitId: workbook.getId(),
+        subUnitId: sheet.getSheetId(),
+        tableId: id,
+        config: { name: "HoofFindings" },
+      });
+    });
+    await save();
+    await said(/^The workbook has no table Findings any more: it was deleted or renamed\./);
+    expect(await lesion()).toBe("SU");
+  });
 });
