@@ -88,6 +88,7 @@ const SHORT_NAMES: Readonly<Record<string, string>> = {
   "new-and-repeat": "New and repeated cases",
   "horn-and-infectious": "Infectious and horn",
   "yearly-bill": "Milk and money",
+  "against-before": "Against the time before",
   "legal-limit": "Three-month mean",
   "cell-changes": "New and lasting cases",
   "tank-and-cows": "Tank and average cow",

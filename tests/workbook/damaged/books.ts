@@ -30,7 +30,11 @@ const CELLS =
   '<c r="C3" t="inlineStr"><is><t>SU</t></is></c><c r="D3"><f t="shared" si="0"/><v>26</v></c><c r="E3"><v>14</v></c></row>';
 
 /** The parts of a table on the first sheet, its headings in row 1. */
-export function tableParts(name: string, headings: readonly string[], reference = "A1:C3"): NonNullable<HandMade["parts"]> {
+export function tableParts(
+  name: string,
+  headings: readonly string[],
+  reference = "A1:C3",
+): NonNullable<HandMade["parts"]> {
   return {
     "xl/tables/table1.xml":
       `${HEAD}<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" id="1" name="${name}" displayName="${name}" ` +
