@@ -63,6 +63,48 @@ test("a table that grew is taken back with what was typed, in one step", async (
   expect(await readTable(page, "Findings", "Findings")).toEqual(before);
 });
 
+test("rows pasted under the table are taken in as typed ones are, and taken back in one step", async () => {
+  const { page } = trial;
+  const before = await readTable(page, "Findings", "Findings");
+  const headings = Object.keys(before.columns);
+  await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+  await select(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`);
+  await page.evaluate(() => navigator.clipboard.writeText("2026-08-30\t101\n2026-08-31\t102\n2026-09-01\t103"));
+  await page.keyboard.press("ControlOrMeta+V");
+  await page.waitForFunction(
+    (lastRow) =>
+      window
+        .trialSession!.grid!.api.getActiveWorkbook()!
+        .getSheetByName("Findings")!
+        .getRange(lastRow + 2, 0)
+        .getDisplayValue() !== "",
+    before.lastRow,
+  );
+  await recomputed(page);
+  const after = await readTable(page, "Findings", "Findings");
+  expect(after.lastRow).toBe(before.lastRow + 3);
+  const cell = (heading: string, row: number) =>
+    shown(page, "Findings", `${before.columns[heading]!}${before.lastRow + 1 + row}`);
+  expect(await Promise.all([0, 1, 2].map((row) => cell("Date", row)))).toEqual([
+    "2026-08-30",
+    "2026-08-31",
+    "2026-09-01",
+  ]);
+  expect(headings.slice(0, 2)).toEqual(["Date", "Cow"]);
+  expect(after.rows.slice(-3).map(({ Cow }) => Cow)).toEqual([101, 102, 103]);
+  await page.click("#undo");
+  await page.waitForFunction(
+    (lastRow) =>
+      window
+        .trialSession!.grid!.api.getActiveWorkbook()!
+        .getSheetByName("Findings")!
+        .getSubTableInfos()
+        .some(({ name, range }) => name === "Findings" && range.endRow + 1 === lastRow),
+    before.lastRow,
+  );
+  expect(await readTable(page, "Findings", "Findings")).toEqual(before);
+});
+
 /** Keys a second: from a slow typist to one who is hardly human. The list of functions comes up in between. */
 test.each([0, 60, 150])("a formula typed at %d ms a key stands as it was typed", async (delay) => {
   const { page } = trial;
