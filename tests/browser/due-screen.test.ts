@@ -119,6 +119,7 @@ test(
     await firstLine(page).click();
     await page.getByRole("button", { name: /^Worse/ }).click();
     await page.getByRole("status").getByText("Saving ...").waitFor();
+    await shot(page, "due-saving");
     await page.getByRole("heading", { name: "Saved. Take care" }).waitFor();
     const call = /call the veterinarian.*bears no weight/;
     expect(await page.locator(".handled .due-caution").first().textContent()).toMatch(call);
