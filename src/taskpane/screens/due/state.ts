@@ -94,7 +94,7 @@ export type DueEvent =
   | { readonly type: "printed" };
 
 /** The list looks a week ahead unless asked for more. */
-const DAYS_AHEAD = 7;
+export const DAYS_AHEAD = 7;
 /** A screen of lines is drawn at once; so many more each time they are asked for. */
 export const LINES_AT_ONCE = 60;
 
