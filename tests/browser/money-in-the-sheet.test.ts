@@ -37,7 +37,6 @@ async function put(pane: Frame, section: string, title: string): Promise<readonl
     .getByRole("region", { name: section, exact: true })
     .first()
     .getByText(/^It stands on the sheet /);
-  await told.waitFor();
   // A long title is cut to what the name of a sheet has room for.
   const [, sheet = ""] = /^It stands on the sheet (.+), from A1/.exec((await told.textContent()) ?? "") ?? [];
   await recomputed(trial.page);
