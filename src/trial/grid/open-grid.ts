@@ -11,6 +11,7 @@ import { attachCallLog, herdFunctions } from "../../engine/register";
 import { keepSuggestionsFresh } from "./fresh-suggestions";
 import { keepStructure } from "./kept-structure";
 import { registerPlugins } from "./plugins";
+import { stopChecking } from "./quiet-close";
 import { growTablesBelow } from "./table-growth";
 import { walnutTheme } from "./theme";
 import { nameTablesInFormulas } from "./this-table";
@@ -48,6 +49,9 @@ export function openGrid(container: HTMLElement, snapshot: IWorkbookData, onRefu
     injector,
     log,
     computed: () => api.getFormula().onCalculationResultApplied(),
-    close: () => univer.dispose(),
+    close: () => {
+      stopChecking(injector);
+      univer.dispose();
+    },
   };
 }
