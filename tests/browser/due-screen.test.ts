@@ -76,7 +76,7 @@ test(
     await page.keyboard.press("b");
     await page.locator(".due-line.handled").first().waitFor();
     expect(await page.evaluate(() => window.due.saves())).toBe(1);
-    expect(await page.getByRole("status").last().textContent()).toMatch(/better on 2026-09-01, next look 2026-/);
+    expect(await page.locator(".due > p[role=status]").textContent()).toMatch(/better on 2026-09-01, next look 2026-/);
     // The keyboard stays in the list, on the next line, which a held or doubled key did not touch.
     const focused = page.locator(":focus");
     expect(await focused.getAttribute("data-line")).not.toBeNull();
