@@ -16,6 +16,8 @@ export interface Column<T> {
   at(row: number): T | null;
   /** Present where the values are numbers: the same, with NaN for null. Read it through `numbersOf`. */
   readonly numbers?: Float64Array;
+  /** Present where the values are whole numbers from 1 to 255: the same, with 0 for null. */
+  readonly bytes?: Uint8Array;
   /** Present where the values are words or the like: each once, with its place a row. */
   readonly repeated?: RepeatedValues<T>;
 }
@@ -32,6 +34,11 @@ interface RepeatedValues<T> {
 /** A column of numbers as a loop over very many rows reads it: NaN where there is no value. */
 export function numbersOf(column: Column<number>): Float64Array {
   return column.numbers ?? Float64Array.from(column.values, (value) => value ?? NaN);
+}
+
+/** A column of whole numbers from 1 as a loop over very many rows reads it: 0 or NaN where there is no value. */
+export function smallNumbersOf(column: Column<number>): ArrayLike<number> {
+  return column.bytes ?? numbersOf(column);
 }
 
 /** A column of words as a loop over very many rows reads it. */

@@ -1,11 +1,12 @@
 import { DomainError } from "../core/shared/domain-error";
 import { NO_WORD, type Places } from "../core/shared/words";
-import { type Column, NumberColumn, RepeatingColumn } from "./column";
+import { type Column, RepeatingColumn } from "./column";
 import { KnownCells, NOT_KNOWN } from "./known-cells";
-import type { Kind, NumberRange, ScalarKind } from "./kind";
+import type { Kind, ScalarKind } from "./kind";
+import { readNumbers } from "./read-numbers";
 import { type ColumnOptions, RowReader, type Rows } from "./row-reader";
 
-export { type Column, numbersOf, wordsOf } from "./column";
+export { type Column, numbersOf, smallNumbersOf, wordsOf } from "./column";
 export { rowName } from "./row-reader";
 
 /** A column kind made of a scalar kind. */
@@ -23,31 +24,6 @@ export function columnOf<T>(item: ScalarKind<T>, options: ColumnOptions): Kind<C
       return readNumbers(reader, item.asWritten) as Column<unknown> as Column<T>;
     },
   };
-}
-
-/** The usual number takes the shortest way, whatever else stands in a cell the reader's. */
-function readNumbers(reader: RowReader<unknown>, { min, max, whole }: NumberRange): Column<number> {
-  const { rows, argument } = reader;
-  const { length } = rows;
-  const numbers = new Float64Array(length);
-  const readOther = (row: number): number => (reader.read(row) as number | null) ?? NaN;
-  for (let row = 0; row < length; row++) {
-    const cells = rows[row];
-    if (cells?.length !== 1) {
-      numbers[row] = readOther(row);
-      continue;
-    }
-    const raw = cells[0];
-    if (typeof raw === "number" && raw >= min && raw <= max) numbers[row] = raw;
-    else numbers[row] = raw === null ? NaN : readOther(row);
-  }
-  if (whole) {
-    for (let row = 0; row < length; row++) {
-      const number = numbers[row]!;
-      if (!Number.isNaN(number) && !Number.isInteger(number)) numbers[row] = readOther(row);
-    }
-  }
-  return new NumberColumn(numbers, reader.noteRows, argument);
 }
 
 /** So many different values have no room in a byte each. */

@@ -51,7 +51,7 @@ const GROUP_OF = Uint8Array.from({ length: 32 }, (_, lactation) => Math.min(lact
 
 /**
  * Adds up a test day's doublings above the base in one pass, so that any model can be laid over them.
- * `counts` in thousand cells/mL, `lactations` whole from 1; NaN stands for no value in either column.
+ * `counts` in thousand cells/mL, NaN for none; `lactations` whole from 1, NaN or 0 for none.
  */
 export function herdDoublings(counts: ArrayLike<number>, lactations: ArrayLike<number>): HerdDoublings {
   const cows = new Int32Array(LATER + 1);
@@ -64,7 +64,7 @@ export function herdDoublings(counts: ArrayLike<number>, lactations: ArrayLike<n
     const count = counts[row]!;
     const lactation = lactations[row]!;
     if (Number.isNaN(count)) {
-      if (!Number.isNaN(lactation)) withoutCount++;
+      if (lactation >= 1) withoutCount++;
       continue;
     }
     if (isCapped(count)) capped++;

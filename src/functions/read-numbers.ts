@@ -1,0 +1,55 @@
+import { ByteColumn } from "./byte-column";
+import { type Column, NumberColumn } from "./column";
+import type { NumberRange } from "./kind";
+import type { RowReader } from "./row-reader";
+
+/** A column of numbers, in as little memory as its limits allow. */
+export function readNumbers(reader: RowReader<unknown>, range: NumberRange): Column<number> {
+  return fitsAByte(range) ? readBytes(reader, range) : readAnyNumbers(reader, range);
+}
+
+const LARGEST_BYTE = 255;
+
+/** Whether every value has room in a byte, with 0 left for none. */
+function fitsAByte({ min, max, whole }: NumberRange): boolean {
+  return whole === true && min > 0 && max <= LARGEST_BYTE;
+}
+
+function readBytes(reader: RowReader<unknown>, { min, max }: NumberRange): Column<number> {
+  const { rows, argument } = reader;
+  const { length } = rows;
+  const bytes = new Uint8Array(length);
+  for (let row = 0; row < length; row++) {
+    const cells = rows[row];
+    const raw = cells?.length === 1 ? cells[0] : undefined;
+    if (raw === null) continue;
+    const isUsual = typeof raw === "number" && raw >= min && raw <= max && (raw | 0) === raw;
+    bytes[row] = isUsual ? raw : ((reader.read(row) as number | null) ?? 0);
+  }
+  return new ByteColumn(bytes, reader.noteRows, argument);
+}
+
+/** The usual number takes the shortest way, whatever else stands in a cell the reader's. */
+function readAnyNumbers(reader: RowReader<unknown>, { min, max, whole }: NumberRange): Column<number> {
+  const { rows, argument } = reader;
+  const { length } = rows;
+  const numbers = new Float64Array(length);
+  const readOther = (row: number): number => (reader.read(row) as number | null) ?? NaN;
+  for (let row = 0; row < length; row++) {
+    const cells = rows[row];
+    if (cells?.length !== 1) {
+      numbers[row] = readOther(row);
+      continue;
+    }
+    const raw = cells[0];
+    if (typeof raw === "number" && raw >= min && raw <= max) numbers[row] = raw;
+    else numbers[row] = raw === null ? NaN : readOther(row);
+  }
+  if (whole) {
+    for (let row = 0; row < length; row++) {
+      const number = numbers[row]!;
+      if (!Number.isNaN(number) && !Number.isInteger(number)) numbers[row] = readOther(row);
+    }
+  }
+  return new NumberColumn(numbers, reader.noteRows, argument);
+}
