@@ -2,8 +2,8 @@ import { costOfCalls } from "../cost";
 import type { Figures } from "../sheet";
 import type { Contender } from "./contender";
 
-/** Several times the resolution of the processors' clock. */
-const SHORTEST_MS = 30;
+/** Long enough that what the memory of one call costs the next is in every sample, and not in some of them. */
+const SHORTEST_MS = 200;
 /** So many rows together are more than processors learn by heart when they compute them again and again. */
 const ROWS_TOGETHER = 100_000;
 
