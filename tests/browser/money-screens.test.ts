@@ -180,7 +180,7 @@ describe("the report on paper", () => {
     expect(await page.evaluate(() => window.money.sheets())).toEqual(
       expect.arrayContaining(["Visit 2026-09-01", "Visit 2026-09-01 2"]),
     );
-    await page.getByRole("button", { name: "Take back" }).click();
+    await page.getByRole("button", { name: /^Take back the report on sheet/ }).click();
     await page.getByText("Taken back: the report is out of the workbook.").first().waitFor();
     await page.context().close();
   });

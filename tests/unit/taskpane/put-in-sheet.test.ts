@@ -47,7 +47,10 @@ test("on a new sheet, named by the title without the signs that no sheet may car
   const second = await putBlock(on, wanted, "new sheet", undefined, "b");
   expect(second.place.sheet).toBe("Share  of  cows  lame sound 2");
   expect(await names(on)).toEqual(["Herd", first.place.sheet, second.place.sheet]);
-  expect(first.isPastSave).toBe(true);
+  expect(on.tables.pastSaves()).toEqual([
+    { id: "b", title: block.title },
+    { id: "a", title: block.title },
+  ]);
   await on.tables.takeBack("b");
   expect(await names(on)).toEqual(["Herd", first.place.sheet]);
 });
@@ -69,7 +72,7 @@ test("a place that is in use is refused, and what stands there stays", async () 
 });
 
 describe("the state", () => {
-  const put: PutBlock = { id: "a", place: { sheet: "Lame", address: "A1" }, refusals: [], chartsLeftOut: [], isPastSave: true }; // prettier-ignore
+  const put: PutBlock = { place: { sheet: "Lame", address: "A1" }, refusals: [], chartsLeftOut: [] };
 
   test("pressed twice, it is put once; pressed while it is written, nothing is chosen", () => {
     const putting = nextPut(nothingPut, { type: "put pressed" });
@@ -80,12 +83,12 @@ describe("the state", () => {
   test("put and taken back, it is as before; what is refused stays as it was", () => {
     const done = nextPut(nextPut(nothingPut, { type: "put pressed" }), { type: "put", put });
     expect(done.told?.text).toBe("It stands on the sheet Lame, from A1 on. Its figures go on with the workbook.");
-    const back = nextPut(done, { type: "take back pressed" });
+    const back = nextPut(done, { type: "take back pressed", id: "a" });
     expect(nextPut(back, { type: "refused", message: "Changed." })).toMatchObject({
       put,
       told: { kind: "error", text: "Changed." },
     });
     expect(nextPut(back, { type: "taken back" }).put).toBeUndefined();
-    expect(nextPut(nothingPut, { type: "take back pressed" })).toBe(nothingPut);
+    expect(nextPut(back, { type: "take back pressed", id: "b" })).toBe(back);
   });
 });

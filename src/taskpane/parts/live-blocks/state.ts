@@ -1,17 +1,17 @@
 import type { ComputedBlock } from "../../../blocks/compute";
 import { BlockData, type HerdTables } from "../../../blocks/data";
 
-/** Where reading the workbook stands. */
+/** What was read of the workbook last. */
 export type Reading =
-  | { readonly kind: "reading" }
-  | { readonly kind: "failed"; readonly message: string }
-  | { readonly kind: "read"; readonly herd: HerdTables; readonly data: BlockData };
+  { readonly kind: "nothing yet" } | { readonly kind: "read"; readonly herd: HerdTables; readonly data: BlockData };
 
 /** Blocks computed from the workbook and from what the user typed. */
 export interface LiveState {
   /** Counts the readings asked for; an answer to an earlier one is dropped. */
   readonly wanted: number;
   readonly reading: Reading;
+  /** Why the workbook could not be read the last time. What was read before stays. */
+  readonly failure: string | undefined;
   /** What was typed or chosen, by field; a field that is not there holds what is usual. */
   readonly typed: Readonly<Record<string, string>>;
   /** Counts the computations asked for; what an earlier one gives is dropped. */
@@ -32,22 +32,29 @@ export type LiveEvent =
   | { readonly type: "all computed"; readonly work: number };
 
 export function initialLiveState(typed: LiveState["typed"] = {}): LiveState {
-  return { wanted: 1, reading: { kind: "reading" }, typed, work: 0, working: false, computed: new Map() };
+  return {
+    wanted: 1,
+    reading: { kind: "nothing yet" },
+    failure: undefined,
+    typed,
+    work: 0,
+    working: false,
+    computed: new Map(),
+  };
 }
 
 /** The next state. What comes too late changes nothing. */
 export function nextLiveState(state: LiveState, event: LiveEvent): LiveState {
   switch (event.type) {
     case "workbook changed":
-      return { ...state, wanted: state.wanted + 1 };
+      return { ...state, wanted: state.wanted + 1, failure: undefined };
     case "read": {
       if (event.wanted !== state.wanted) return state;
       const { herd } = event;
-      return anew({ ...state, reading: { kind: "read", herd, data: new BlockData(herd) } });
+      return anew({ ...state, reading: { kind: "read", herd, data: new BlockData(herd) }, failure: undefined });
     }
     case "read failed":
-      if (event.wanted !== state.wanted) return state;
-      return { ...state, reading: { kind: "failed", message: event.message }, working: false };
+      return event.wanted === state.wanted ? { ...state, failure: event.message } : state;
     case "typed":
       return anew({ ...state, typed: { ...state.typed, [event.field]: event.text } });
     case "set back": {

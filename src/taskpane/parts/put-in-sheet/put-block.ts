@@ -31,7 +31,7 @@ export interface PutPorts {
 
 const FIRST_CELL = "A1";
 
-/** Writes a block as live formulas. `selected` is the cell that the user has selected. */
+/** Writes a block as live formulas. `selected` is the cell that the user has selected, `id` the save that it can be taken back by. */
 export async function putBlock(
   { tables, book }: PutPorts,
   wanted: BlockToPut,
@@ -47,13 +47,7 @@ export async function putBlock(
   const laidOut = laidOutAt(place.address);
   const cells = { ...cellBlockOf(laidOut, place.sheet, cellPosition(place.address)), id, title: block.title };
   const { chartsLeftOut } = await tables.writeBlock(cells);
-  return {
-    id,
-    place,
-    refusals: laidOut.refusals,
-    chartsLeftOut,
-    isPastSave: tables.pastSaves().some((save) => save.id === id),
-  };
+  return { place, refusals: laidOut.refusals, chartsLeftOut };
 }
 
 async function placeFor(

@@ -1,5 +1,5 @@
 import "./put-in-sheet.css";
-import { useEffect, useId, useReducer, useRef, useState } from "preact/hooks";
+import { useEffect, useId, useMemo, useReducer, useRef, useState } from "preact/hooks";
 import type { SelectedCell } from "../../../workbook/port";
 import type { WorkbookWith } from "../../pane-workbook";
 import { Note, TextList } from "../blocks";
@@ -30,12 +30,14 @@ export function PutInSheet({ wanted, workbook, unready }: PutInSheetProps) {
     if (state.doing === "putting") {
       const newId = crypto.randomUUID();
       putBlock({ tables, book }, wanted, state.target, selected, newId).then((put) => dispatch({ type: "put", put }), refused); // prettier-ignore
-    } else if (state.doing === "taking back" && state.put !== undefined) {
-      tables.takeBack(state.put.id).then(() => dispatch({ type: "taken back" }), refused);
+    } else if (state.doing === "taking back" && state.takingBack !== undefined) {
+      tables.takeBack(state.takingBack).then(() => dispatch({ type: "taken back" }), refused);
     }
   }, [state.attempt]);
 
   const { title } = wanted.block;
+  // The section of a block comes and goes with its figures; what stands in the workbook can be taken back all the same.
+  const standing = useMemo(() => tables.pastSaves().find((save) => save.title === title), [state.doing, title]);
   const isBusy = state.doing !== "nothing";
   return (
     <div class="put-in-sheet">
@@ -68,36 +70,34 @@ export function PutInSheet({ wanted, workbook, unready }: PutInSheetProps) {
       </button>
       {unready !== undefined && <small>{unready}</small>}
       <div role="status">
-        <Told state={state} takeBack={() => dispatch({ type: "take back pressed" })} title={title} />
+        <Told state={state} />
       </div>
+      {standing !== undefined && (
+        <button
+          type="button"
+          disabled={isBusy}
+          aria-label={`Take back: ${title}`}
+          onClick={() => dispatch({ type: "take back pressed", id: standing.id })}
+        >
+          {state.doing === "taking back" ? "Taking back …" : "Take back"}
+        </button>
+      )}
     </div>
   );
 }
 
-interface ToldProps {
-  readonly state: PutState;
-  readonly title: string;
-  takeBack(): void;
-}
-
-function Told({ state, title, takeBack }: ToldProps) {
-  const { told, put, doing } = state;
-  if (told === undefined && put === undefined) return null;
+function Told({ state: { told, put } }: { readonly state: PutState }) {
+  if (told === undefined) return null;
   return (
-    <Note kind={told?.kind === "error" ? "error" : "remark"} title={told?.kind === "error" ? "Not done" : "Done"}>
-      <p>{told?.text}</p>
-      {put !== undefined && told?.kind === "done" && put.refusals.length > 0 && (
+    <Note kind={told.kind === "error" ? "error" : "remark"} title={told.kind === "error" ? "Not done" : "Done"}>
+      <p>{told.text}</p>
+      {put !== undefined && told.kind === "done" && put.refusals.length > 0 && (
         <>
           <p>Left out, because the workbook cannot compute it:</p>
           <TextList texts={put.refusals} />
         </>
       )}
       {put !== undefined && put.chartsLeftOut.length > 0 && <p>Its pictures are drawn in Excel only.</p>}
-      {put?.isPastSave === true && (
-        <button type="button" disabled={doing !== "nothing"} aria-label={`Take back: ${title}`} onClick={takeBack}>
-          {doing === "taking back" ? "Taking back …" : "Take back"}
-        </button>
-      )}
     </Note>
   );
 }

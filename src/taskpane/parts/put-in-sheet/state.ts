@@ -3,16 +3,13 @@ import type { CellPlace } from "../../../workbook/port";
 /** Where a block is to stand. */
 export type Target = "new sheet" | "this sheet" | "selected cell";
 
-/** Where a block was put, and under which id it can be taken back. */
+/** Where a block was put. */
 export interface PutBlock {
-  readonly id: string;
   readonly place: CellPlace;
   /** Parts that no formula can compute in this workbook, in plain sentences. */
   readonly refusals: readonly string[];
   /** Titles of pictures that this host cannot draw. */
   readonly chartsLeftOut: readonly string[];
-  /** Whether the workbook can take it back. */
-  readonly isPastSave: boolean;
 }
 
 export interface PutState {
@@ -20,6 +17,8 @@ export interface PutState {
   readonly doing: "nothing" | "putting" | "taking back";
   /** Counts the attempts, so that a second one is a new thing to do. */
   readonly attempt: number;
+  /** The save that is being taken back. */
+  readonly takingBack: string | undefined;
   readonly put: PutBlock | undefined;
   readonly told: { readonly kind: "done" | "error"; readonly text: string } | undefined;
 }
@@ -28,7 +27,7 @@ export type PutEvent =
   | { readonly type: "target chosen"; readonly target: Target }
   | { readonly type: "put pressed" }
   | { readonly type: "put"; readonly put: PutBlock }
-  | { readonly type: "take back pressed" }
+  | { readonly type: "take back pressed"; readonly id: string }
   | { readonly type: "taken back" }
   | { readonly type: "refused"; readonly message: string };
 
@@ -36,13 +35,14 @@ export const nothingPut: PutState = {
   target: "new sheet",
   doing: "nothing",
   attempt: 0,
+  takingBack: undefined,
   put: undefined,
   told: undefined,
 };
 
 /** The next state. What is pressed while something is written changes nothing. */
 export function nextPut(state: PutState, event: PutEvent): PutState {
-  const { doing, put } = state;
+  const { doing } = state;
   switch (event.type) {
     case "target chosen":
       return doing === "nothing" ? { ...state, target: event.target, told: undefined } : state;
@@ -56,8 +56,8 @@ export function nextPut(state: PutState, event: PutEvent): PutState {
       return { ...state, doing: "nothing", put: event.put, told: { kind: "done", text } };
     }
     case "take back pressed":
-      if (doing !== "nothing" || put?.isPastSave !== true) return state;
-      return { ...state, doing: "taking back", attempt: state.attempt + 1, told: undefined };
+      if (doing !== "nothing") return state;
+      return { ...state, doing: "taking back", attempt: state.attempt + 1, takingBack: event.id, told: undefined };
     case "taken back":
       if (doing !== "taking back") return state;
       return { ...state, doing: "nothing", put: undefined, told: { kind: "done", text: "Taken back." } };

@@ -1,11 +1,11 @@
 import type { JSX } from "preact";
-import { useEffect, useState } from "preact/hooks";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import type { WorkbookWith } from "../../pane-workbook";
 import { Note } from "../../parts/blocks";
 import { Fold } from "../../parts/fold";
 import { blockOf } from "../../../blocks/gallery";
 import { BlockFigures } from "../../parts/live-blocks/block-figures";
+import { isBusy, LiveStatus } from "../../parts/live-blocks/live-status";
 import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
 import { ChosenField } from "../../parts/typed-field";
 import { type Field, givenTo, readFields } from "./given";
@@ -33,17 +33,9 @@ export interface CellsViewProps {
 export function CellsView(props: CellsViewProps) {
   const { reading } = props.state;
   return (
-    <div class="cells" aria-busy={props.state.working}>
+    <div class="cells" aria-busy={isBusy(props.state)}>
       <h1>Cell counts</h1>
-      {reading.kind === "failed" && (
-        <Note kind="error" title="The workbook could not be read">
-          <p>{reading.message}</p>
-          <button type="button" onClick={() => props.dispatch({ type: "workbook changed" })}>
-            Read it again
-          </button>
-        </Note>
-      )}
-      {reading.kind === "reading" && <SlowProgress text="Reading the milk tests …" />}
+      <LiveStatus state={props.state} dispatch={props.dispatch} />
       {reading.kind === "read" && <Figures {...props} tests={reading.herd.tables.get("Tests")} />}
     </div>
   );
@@ -85,7 +77,6 @@ function Figures(props: CellsViewProps & { readonly tests: ReturnType<Tables["ge
       </div>
       {milkPrice.remark !== undefined && read.price === undefined && <p class="quiet">{milkPrice.remark}</p>}
       <Headline props={propsOf("yearly-bill")} />
-      {state.working && <SlowProgress text="Computing …" />}
       <Sections propsOf={propsOf} />
     </>
   );
@@ -165,22 +156,5 @@ function NoTest({ upTo }: { readonly upTo: DaySerial }) {
     <Note kind="remark" title="There is nothing to look at yet">
       <p>The list of milk tests holds no test up to {isoDate(upTo)}. Enter one: day, cow, lactation, milk and count.</p>
     </Note>
-  );
-}
-
-/** What is done within this time needs no word. */
-const SLOW_MS = 600;
-
-function SlowProgress({ text }: { readonly text: string }) {
-  const [slow, setSlow] = useState(false);
-  useEffect(() => {
-    const timer = setTimeout(() => setSlow(true), SLOW_MS);
-    return () => clearTimeout(timer);
-  }, []);
-  if (!slow) return null;
-  return (
-    <p class="cells-progress">
-      <progress aria-label={text} /> <span>{text}</span>
-    </p>
   );
 }

@@ -6,6 +6,7 @@ import { Fold } from "../../parts/fold";
 import { blockOf } from "../../../blocks/gallery";
 import { BlockFigures } from "../../parts/live-blocks/block-figures";
 import { PutLiveBlock } from "../../parts/live-blocks/put-live-block";
+import { isBusy, LiveStatus } from "../../parts/live-blocks/live-status";
 import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
 import { IntervalBars } from "../../parts/pictures/interval-bars";
 import type { NumbersCell } from "../../parts/pictures/numbers-table";
@@ -31,16 +32,9 @@ export function CostsView({ state, asOf, workbook, dispatch }: CostsViewProps) {
   const period = readPeriod(shown);
   const set = (field: "from" | "to") => (text: string) => dispatch({ type: "typed", field, text });
   return (
-    <div class="costs" aria-busy={state.working}>
+    <div class="costs" aria-busy={isBusy(state)}>
       <h1>Costs</h1>
-      {reading.kind === "failed" && (
-        <Note kind="error" title="The workbook could not be read">
-          <p>{reading.message}</p>
-          <button type="button" onClick={() => dispatch({ type: "workbook changed" })}>
-            Read it again
-          </button>
-        </Note>
-      )}
+      <LiveStatus state={state} dispatch={dispatch} />
       <div class="typed-fields">
         <TypedField label="First day" type="date" value={shown.from} onText={set("from")} />
         <TypedField

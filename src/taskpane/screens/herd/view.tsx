@@ -2,6 +2,7 @@ import type { ComputedBlock } from "../../../blocks/compute";
 import type { WorkbookWith } from "../../pane-workbook";
 import { Note } from "../../parts/blocks";
 import { PutLiveBlock } from "../../parts/live-blocks/put-live-block";
+import { isBusy, LiveStatus } from "../../parts/live-blocks/live-status";
 import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
 import { ChosenField } from "../../parts/typed-field";
 import { answerOf, coverageWarning, lesionTableIn } from "./answer";
@@ -12,7 +13,6 @@ import { LESION_CHOICES, USUAL_LESION } from "./lesion-choices";
 import { Change, CHANGE_PARTS } from "./part-views/change";
 import { NewAndRepeatPicture } from "./part-views/new-and-repeat";
 import { blocksAbout, kindOf } from "./shown-blocks";
-import { SlowProgress } from "./progress";
 import { BlockSection } from "./section";
 
 interface HerdViewProps {
@@ -24,27 +24,17 @@ interface HerdViewProps {
 /** The claws of the herd over a time: the answer first, then what stands behind it. */
 export function HerdView(props: HerdViewProps) {
   return (
-    <div class="herd" aria-busy={props.state.working || props.state.reading.kind === "reading"}>
+    <div class="herd" aria-busy={isBusy(props.state)}>
       <h1>The herd's claws</h1>
+      <LiveStatus state={props.state} dispatch={props.dispatch} />
       <Content {...props} />
     </div>
   );
 }
 
 function Content(props: HerdViewProps) {
-  const { state, dispatch } = props;
-  const { reading } = state;
-  if (reading.kind === "failed") {
-    return (
-      <Note kind="error" title="The workbook could not be read">
-        <p>{reading.message}</p>
-        <button type="button" onClick={() => dispatch({ type: "workbook changed" })}>
-          Read it again
-        </button>
-      </Note>
-    );
-  }
-  if (reading.kind === "reading") return <SlowProgress text="Reading the workbook …" />;
+  const { reading } = props.state;
+  if (reading.kind !== "read") return null;
   const { tables } = reading.herd;
   return tables.has("Findings") || tables.has("Scores") ? <Figures {...props} /> : <NoTables />;
 }
@@ -76,7 +66,6 @@ function Figures(props: HerdViewProps) {
         <>
           <p class="quiet">{daysText(days)}, both days included.</p>
           <Answer computed={state.computed} />
-          {state.working && <SlowProgress text="Computing …" />}
           {choices.group !== "all" && <GroupNote group={choices.group} />}
           {blocksAbout(choices.group).map(({ id }) => {
             const computed = state.computed.get(id);

@@ -64,8 +64,8 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
   }, [state.writing]);
 
   useEffect(() => {
-    const { written } = latest.current.state;
-    if (state.takingBack && written !== undefined) void takeReportBack(workbook, written).then(dispatch);
+    const last = latest.current.state.written.at(-1);
+    if (state.takingBack && last !== undefined) void takeReportBack(workbook, last.id).then(dispatch);
   }, [state.takingBack]);
 
   const days = {

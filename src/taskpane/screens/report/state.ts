@@ -6,6 +6,11 @@ export interface Notice {
   readonly text: string;
 }
 
+export interface WrittenReport {
+  readonly id: string;
+  readonly sheet: string;
+}
+
 /** What the user does with the report, beside its days. */
 export interface ReportState {
   /** Whom or what the report is for, in the user's words. */
@@ -16,8 +21,8 @@ export interface ReportState {
   readonly printing: boolean;
   /** The report is being written into the workbook; which name is tried. */
   readonly writing: { readonly attempt: number } | undefined;
-  /** The report that was written last, where the workbook can take it back. */
-  readonly written: string | undefined;
+  /** The reports that the workbook can take back, the last one last. */
+  readonly written: readonly WrittenReport[];
   readonly takingBack: boolean;
   readonly notice: Notice | undefined;
 }
@@ -42,7 +47,7 @@ export const initialReportState: ReportState = {
   chosen: undefined,
   printing: false,
   writing: undefined,
-  written: undefined,
+  written: [],
   takingBack: false,
   notice: undefined,
 };
@@ -71,18 +76,21 @@ export function nextReportState(state: ReportState, event: ReportEvent): ReportS
       return {
         ...state,
         writing: undefined,
-        written: event.id,
+        written: event.id === undefined ? state.written : [...state.written, { id: event.id, sheet: event.sheet }],
         notice: { kind: "done", text: `The report stands on sheet ${event.sheet}.` },
       };
     case "take back pressed":
-      if (state.written === undefined || state.writing !== undefined || state.takingBack) return state;
+      if (state.written.length === 0 || state.writing !== undefined || state.takingBack) return state;
       return { ...state, takingBack: true, notice: undefined };
     case "taken back":
       return {
         ...state,
-        written: undefined,
+        written: state.written.slice(0, -1),
         takingBack: false,
-        notice: { kind: "done", text: "Taken back: the report is out of the workbook." },
+        notice: {
+          kind: "done",
+          text: `Taken back: the report on sheet ${state.written.at(-1)?.sheet} is out of the workbook.`,
+        },
       };
     case "write refused":
       return { ...state, writing: undefined, takingBack: false, notice: { kind: "error", text: event.message } };

@@ -1,4 +1,5 @@
 import { Note, TextList } from "../../parts/blocks";
+import { LiveStatus } from "../../parts/live-blocks/live-status";
 import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
 import { NumbersTable } from "../../parts/pictures/numbers-table";
 import { TypedField } from "../../parts/typed-field";
@@ -25,19 +26,11 @@ const LONGEST_NOTES = 1000;
 /** The report as the adviser makes it ready. */
 export function ReportView(props: ReportViewProps) {
   const { live, state, report, days, onLive, dispatch } = props;
+  const last = state.written.at(-1);
   return (
     <div class="report">
       <h1>Visit report</h1>
-      {live.reading.kind === "failed" && (
-        <Note kind="error" title="The workbook could not be read">
-          <p>{live.reading.message}</p>
-          <p>
-            <button type="button" onClick={() => onLive({ type: "workbook changed" })}>
-              Read again
-            </button>
-          </p>
-        </Note>
-      )}
+      <LiveStatus state={live} dispatch={onLive} />
       <div class="typed-fields">
         <TypedField
           label="Day of the visit"
@@ -52,11 +45,6 @@ export function ReportView(props: ReportViewProps) {
           onText={(text) => onLive({ type: "typed", field: "since", text })}
         />
       </div>
-      {live.reading.kind !== "failed" && report === undefined && (
-        <p class="report-progress">
-          <progress aria-label="Drawing up the report" /> Drawing up the report …
-        </p>
-      )}
       {report !== undefined && "problem" in report && (
         <Note kind="caution" title="No report yet">
           <p>{report.problem}</p>
@@ -73,16 +61,22 @@ export function ReportView(props: ReportViewProps) {
         >
           <p>{state.notice.text}</p>
           <p class="report-buttons">
-            {state.written !== undefined && (
-              <button type="button" onClick={() => dispatch({ type: "take back pressed" })}>
-                Take back
-              </button>
-            )}
             <button type="button" onClick={() => dispatch({ type: "notice read" })}>
               Close
             </button>
           </p>
         </Note>
+      )}
+      {last !== undefined && (
+        <p class="report-buttons">
+          <button
+            type="button"
+            disabled={state.writing !== undefined || state.takingBack}
+            onClick={() => dispatch({ type: "take back pressed" })}
+          >
+            Take back the report on sheet {last.sheet}
+          </button>
+        </p>
       )}
     </div>
   );

@@ -57,3 +57,23 @@ test("work that is no longer wanted ends without its rest", async () => {
   expect(done).toEqual([0, 1, 2]);
   expect(await inSlices(work(), () => true)).toBe("all");
 });
+
+test("a workbook that cannot be read again keeps the figures of the time before, and says why", () => {
+  const computed = after({ type: "read", wanted: 1, herd }, { type: "computed", work: 1, block });
+  const failed = [
+    { type: "workbook changed" } as const,
+    { type: "read failed", wanted: 2, message: "The list is gone." } as const,
+  ].reduce(nextLiveState, computed);
+  expect(failed).toMatchObject({ failure: "The list is gone.", reading: { kind: "read", herd } });
+  expect(failed.computed.has("yearly-bill")).toBe(true);
+  const again = nextLiveState(failed, { type: "workbook changed" });
+  expect(again.failure).toBeUndefined();
+  expect(nextLiveState(again, { type: "read", wanted: 3, herd }).failure).toBeUndefined();
+});
+
+test("a workbook that was never read shows why, and nothing as if it were empty", () => {
+  expect(after({ type: "read failed", wanted: 1, message: "Locked." })).toMatchObject({
+    failure: "Locked.",
+    reading: { kind: "nothing yet" },
+  });
+});

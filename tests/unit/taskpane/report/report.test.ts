@@ -173,9 +173,9 @@ describe("writing the report", () => {
     expect(going.takingBack).toBe(true);
     expect(nextReportState(going, { type: "take back pressed" })).toBe(going);
     expect(nextReportState(going, { type: "write pressed" })).toBe(going);
-    expect(nextReportState(going, { type: "taken back" })).toMatchObject({ written: undefined, takingBack: false });
+    expect(nextReportState(going, { type: "taken back" })).toMatchObject({ written: [], takingBack: false });
     expect(nextReportState(going, { type: "write refused", message: "changed" })).toMatchObject({
-      written: "1",
+      written: [{ id: "1", sheet: "Visit 2024-03-20" }],
       takingBack: false,
     });
     const forGood = nextReportState(initialReportState, { type: "written", sheet: "Visit 2024-03-20", id: undefined });
