@@ -24,6 +24,7 @@ export async function openPane(place: Element): Promise<void> {
     openBook: openPlainBook,
     recordDrafts: draftsOf(name),
     today: () => fixedDay ?? today(),
+    holdsItsDay: async () => (await dayOfWorkbook()) !== undefined,
   });
 }
 

@@ -34,5 +34,6 @@ if (place && port && workbookTables) {
     openBook: openPlainBook,
     recordDrafts: draftsOf({ name: "trial" }),
     today: () => dayOfWorkbook?.() ?? today(),
+    holdsItsDay: () => Promise.resolve(dayOfWorkbook?.() !== undefined),
   });
 }

@@ -21,6 +21,8 @@ export interface PaneWorkbook {
   openBook?(file: Blob): Promise<PlainBook>;
   /** The day that the workbook counts from. */
   today(): DaySerial;
+  /** Whether a cell named AsOf holds that day, so that formulas can name it; absent where the host has no names. */
+  holdsItsDay?(): Promise<boolean>;
 }
 
 /** The workbook as a screen has it that cannot do without some of its ports. */
