@@ -1,8 +1,9 @@
-import type { Frame, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { registry } from "../../src/functions/registry";
 import { readWorkbook } from "../../src/xlsx/read";
+import { cowField, openRecord, press } from "./at-the-chute";
 import { readTable } from "./sample";
-import { leaveBrowser, openTrial, type TrialPage } from "./trial-page";
+import { type TrialPage, trialForEachTest } from "./trial-page";
 
 /** Dozens of cows typed key by key on a small machine. */
 const SLOW = 600_000;
@@ -67,28 +68,7 @@ const VISITS: readonly Visit[] = [
   { keys: "1", button: "Save the score alone", said: "score", findings: [], score: 1 },
 ];
 
-let trial: TrialPage;
-
-beforeEach(async () => {
-  trial = await openTrial();
-});
-afterEach(async () => {
-  expect(trial.outside).toEqual([]);
-  expect(trial.errors).toEqual([]);
-  await trial.close();
-});
-afterAll(leaveBrowser);
-
-const cowField = (pane: Frame) => pane.getByRole("combobox", { name: "Cow" });
-
-async function openRecord(pane: Frame): Promise<void> {
-  await pane.getByRole("tab", { name: "Record" }).click();
-  await pane.getByText("Number or name, then Enter").waitFor();
-}
-
-async function press(page: Page, keys: string): Promise<void> {
-  for (const key of keys) await page.keyboard.press(key === "⏎" ? "Enter" : key);
-}
+const trial = trialForEachTest();
 
 async function enter({ page, pane }: TrialPage, cow: unknown, visit: Visit): Promise<void> {
   await cowField(pane).focus();

@@ -1,35 +1,15 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Frame, Page } from "playwright-core";
+import type { Page } from "playwright-core";
+import { cowField, openRecord, press } from "./at-the-chute";
 import { readTable } from "./sample";
-import { computed, leaveBrowser, openTrial, type TrialPage } from "./trial-page";
+import { computed, trialForEachTest } from "./trial-page";
 
 /** 1 September 2026, the day of the sample: by the JS Date, which the pane does not use. */
 const TODAY = (Date.UTC(2026, 8, 1) - Date.UTC(1899, 11, 30)) / 86_400_000;
 
-let trial: TrialPage;
-
-beforeEach(async () => {
-  trial = await openTrial();
-});
-afterEach(async () => {
-  expect(trial.outside).toEqual([]);
-  expect(trial.errors).toEqual([]);
-  await trial.close();
-});
-afterAll(leaveBrowser);
-
-const cowField = (pane: Frame) => pane.getByRole("combobox", { name: "Cow" });
-
-async function openRecord(pane: Frame): Promise<void> {
-  await pane.getByRole("tab", { name: "Record" }).click();
-  await pane.getByText("Number or name, then Enter").waitFor();
-}
-
-async function press(page: Page, keys: string): Promise<void> {
-  for (const key of keys) await page.keyboard.press(key === "⏎" ? "Enter" : key);
-}
+const trial = trialForEachTest();
 
 /** Days after which an earlier finding is no longer asked about. */
 const LONG_AGO_DAYS = 120;

@@ -1,15 +1,12 @@
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { DuePage } from "./due-page/open";
+import { axeFindings, overhang, smallTargets } from "./well-made";
 
 /** A machine at other work may be so many times slower than the figure asked for. */
 const PATIENCE = 3;
 
 /** The build may take long on a small machine. */
 const SLOW = 180_000;
-const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
-/** Touch targets: WCAG 2.2, 2.5.5 Target Size (Enhanced). */
-const TARGET_PX = 44;
 /** A busy machine slows single runs; the fastest counts. */
 const RUNS = 3;
 const SHOTS = process.env["SHOTS"];
@@ -47,16 +44,9 @@ describe.each([
       await shot(page, `due-tools-${colorScheme}-${width}`);
       await page.getByRole("button", { name: /^Healed/ }).scrollIntoViewIfNeeded();
       await shot(page, `due-open-${colorScheme}-${width}`);
-      await page.evaluate(AXE);
-      const { violations } = await page.evaluate(() => window.axe.run(document, {}));
-      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
-      const small = await page.locator(".due :is(button, input, select, summary)").evaluateAll((elements, least) => {
-        return elements
-          .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < least)
-          .map(({ outerHTML }) => outerHTML);
-      }, TARGET_PX - 0.5);
-      expect(small).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+      expect(await axeFindings(page)).toEqual([]);
+      expect(await smallTargets(page, ".due")).toEqual([]);
+      expect(await overhang(page)).toBe(0);
       expect(errors).toEqual([]);
       await page.context().close();
     },

@@ -1,21 +1,9 @@
 import type { Frame, Page } from "playwright-core";
-import { leaveBrowser, openTrial, recomputed, type TrialPage } from "./trial-page";
+import { recomputed, type TrialPage, trialForEachTest } from "./trial-page";
 
 const SHOTS = process.env["SHOTS"];
 
-let trial: TrialPage;
-
-beforeEach(async () => {
-  trial = await openTrial();
-});
-
-afterEach(async () => {
-  expect(trial.outside).toEqual([]);
-  expect(trial.errors).toEqual([]);
-  await trial.close();
-});
-
-afterAll(leaveBrowser);
+const trial = trialForEachTest();
 
 async function openHerd(pane: Frame): Promise<void> {
   await pane.getByRole("tab", { name: "Herd", exact: true }).click();

@@ -1,7 +1,7 @@
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import type { HerdPage } from "./herd-page/entry";
 import { TestPage } from "./test-page";
+import { axeFindings, overhang, smallTargets } from "./well-made";
 
 declare global {
   interface Window {
@@ -11,9 +11,6 @@ declare global {
 
 /** The build may take long on a small machine. */
 const SLOW = 240_000;
-const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
-/** Touch targets: WCAG 2.2, 2.5.5 Target Size (Enhanced). */
-const TARGET_PX = 44;
 const SHOTS = process.env["SHOTS"];
 
 let pages: TestPage;
@@ -52,16 +49,9 @@ describe.each([
       await openSections(page);
       if (SHOTS !== undefined)
         await page.screenshot({ path: `${SHOTS}/herd-${colorScheme}-${width}.png`, fullPage: true });
-      await page.evaluate(AXE);
-      const { violations } = await page.evaluate(() => window.axe.run(document, {}));
-      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
-      const small = await page.locator(".herd :is(button, input, select, summary)").evaluateAll((elements, least) => {
-        return elements
-          .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < least)
-          .map(({ outerHTML }) => outerHTML);
-      }, TARGET_PX - 0.5);
-      expect(small).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+      expect(await axeFindings(page)).toEqual([]);
+      expect(await smallTargets(page, ".herd")).toEqual([]);
+      expect(await overhang(page)).toBe(0);
       expect(errors).toEqual([]);
       await page.context().close();
     },

@@ -1,7 +1,7 @@
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import type { MoneyPage } from "./money-page/entry";
 import { type OpenedPage, TestPage } from "./test-page";
+import { axeFindings, overhang, smallTargets } from "./well-made";
 
 declare global {
   interface Window {
@@ -15,10 +15,6 @@ jest.setTimeout(SLOW);
 /** The days in which the invented herds live. */
 const SAMPLE_TODAY = new Date("2026-09-01T07:00:00");
 const BOOKS_TODAY = new Date("2024-03-20T07:00:00");
-const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
-const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-/** The smallest target of a finger, in pixels. Source: WCAG 2.1, 2.5.5, level AAA. */
-const TARGET = 44;
 
 let pages: TestPage;
 beforeAll(async () => {
@@ -56,7 +52,6 @@ describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
     const { page, errors } = await open(screen, undefined, { colorScheme, bypassCSP: true });
     await settled(page, screen);
     await openAll(page);
-    await page.evaluate(AXE);
     for (const [width, size] of [
       [350, "100%"],
       [320, "100%"],
@@ -64,18 +59,10 @@ describe.each(["light", "dark"] as const)("in %s", (colorScheme) => {
     ] as const) {
       await page.setViewportSize({ width, height: 800 });
       await page.evaluate((text) => (document.documentElement.style.fontSize = text), size);
-      const results = await page.evaluate((rules) => window.axe.run(document, { runOnly: rules }), RULES);
-      expect(results.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual(
-        [],
-      );
-      const { scrollWidth, clientWidth } = await page.evaluate(() => document.documentElement);
-      expect(scrollWidth).toBe(clientWidth);
+      expect(await axeFindings(page)).toEqual([]);
+      expect(await overhang(page)).toBe(0);
     }
-    const controls = page.locator(
-      "button:visible, input:visible:not([type=checkbox]), select:visible, summary:visible",
-    );
-    for (const control of await controls.all())
-      expect((await control.boundingBox())!.height).toBeGreaterThanOrEqual(TARGET - 0.5);
+    expect(await smallTargets(page, "main")).toEqual([]);
     expect(errors).toEqual([]);
     await page.context().close();
   });

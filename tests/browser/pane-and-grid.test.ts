@@ -1,22 +1,10 @@
 import { registry } from "../../src/functions/registry";
 import { readWorkbook } from "../../src/xlsx/read";
 import { dayAfter, readTable } from "./sample";
-import { leaveBrowser, openTrial, recomputed, type TrialPage } from "./trial-page";
+import { recomputed, trialForEachTest } from "./trial-page";
 
 /** The whole way: the pane's screens on the workbook in the grid, as in the trial page. */
-let trial: TrialPage;
-
-beforeEach(async () => {
-  trial = await openTrial();
-});
-
-afterEach(async () => {
-  expect(trial.outside).toEqual([]);
-  expect(trial.errors).toEqual([]);
-  await trial.close();
-});
-
-afterAll(leaveBrowser);
+const trial = trialForEachTest();
 
 test("a cow recorded in the pane stands in the grid with her recheck date, and is gone again when taken back", async () => {
   const { page, pane } = trial;

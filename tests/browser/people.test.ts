@@ -1,28 +1,7 @@
 import { cellWhere, dayAfter, readTable } from "./sample";
-import {
-  leaveBrowser,
-  openTrial,
-  recomputed,
-  select,
-  shown,
-  type TrialPage,
-  typeInto,
-  waitUntilShown,
-} from "./trial-page";
+import { recomputed, select, shown, typeInto, waitUntilShown, trialForEachTest } from "./trial-page";
 
-let trial: TrialPage;
-
-beforeEach(async () => {
-  trial = await openTrial();
-});
-
-afterEach(async () => {
-  expect(trial.outside).toEqual([]);
-  expect(trial.errors).toEqual([]);
-  await trial.close();
-});
-
-afterAll(leaveBrowser);
+const trial = trialForEachTest();
 
 const isDermatitis = (row: Readonly<Record<string, unknown>>): boolean => row["Lesion"] === "DD";
 

@@ -1,10 +1,9 @@
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { TestPage } from "./test-page";
+import { axeFindings, overhang } from "./well-made";
 
 /** The build may take long on a small machine. */
 const SLOW = 180_000;
-const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 const SHOTS = process.env["SHOTS"];
 
 let pages: TestPage;
@@ -43,10 +42,8 @@ test.each([
       await page.screenshot({ path: `${SHOTS}/pictures-${colorScheme}-${width}.png`, fullPage: true });
     expect(await collisions(page)).toEqual([]);
     for (const details of await page.getByText("Show the numbers").all()) await details.click();
-    await page.evaluate(AXE);
-    const { violations } = await page.evaluate(() => window.axe.run(document, {}));
-    expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await overhang(page)).toBe(0);
     expect(errors).toEqual([]);
     await page.context().close();
   },

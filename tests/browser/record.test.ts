@@ -1,7 +1,7 @@
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import type { Row } from "../unit/taskpane/record/herd";
 import { RecordPage } from "./record-page/open";
+import { axeFindings } from "./well-made";
 
 /** A machine at other work may be so many times slower than the figure asked for. */
 const PATIENCE = 3;
@@ -183,8 +183,6 @@ test(
   SLOW,
 );
 
-const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
-
 test.each([
   ["light", { colorScheme: "light" }],
   ["dark", { colorScheme: "dark" }],
@@ -196,13 +194,7 @@ test.each([
     await page.getByRole("radio", { name: "where the horn turns hard" }).click();
     await cowField(page).focus();
     await press(page, "123⏎2lh85⏎8.8⏎o2⏎");
-    const check = async () => {
-      const found = await page.evaluate(`(async () => {
-      return (await window.axe.run(document)).violations.map(({ id, nodes }) => id + ": " + nodes.map(({ html }) => html).join(" "));
-    })()`);
-      expect(found).toEqual([]);
-    };
-    await page.evaluate(axe);
+    const check = async () => expect(await axeFindings(page)).toEqual([]);
     await check();
     await press(page, "su⏎2");
     await check();

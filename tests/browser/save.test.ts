@@ -3,23 +3,11 @@ import { unzipSync } from "fflate";
 import { registry } from "../../src/functions/registry";
 import { readWorkbook } from "../../src/xlsx/read";
 import { readTable } from "./sample";
-import { computed, leaveBrowser, openTrial, recomputed, shown, type TrialPage, typeInto } from "./trial-page";
+import { computed, recomputed, shown, typeInto, trialForEachTest } from "./trial-page";
 
 const ids = registry.map(({ id }) => id);
 
-let trial: TrialPage;
-
-beforeEach(async () => {
-  trial = await openTrial();
-});
-
-afterEach(async () => {
-  expect(trial.outside).toEqual([]);
-  expect(trial.errors).toEqual([]);
-  await trial.close();
-});
-
-afterAll(leaveBrowser);
+const trial = trialForEachTest();
 
 /** Saves with the button and gives the bytes of the file that goes to the downloads. */
 async function save(): Promise<Buffer> {

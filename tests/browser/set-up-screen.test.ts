@@ -3,6 +3,7 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import type { SetUpBook } from "./set-up-page/entry";
 import { TestPage } from "./test-page";
+import { axeFindings, overhang, smallTargets } from "./well-made";
 
 declare global {
   interface Window {
@@ -12,9 +13,6 @@ declare global {
 
 /** The build may take long on a small machine. */
 const SLOW = 300_000;
-const AXE = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
-/** Touch targets: WCAG 2.2, 2.5.5 Target Size (Enhanced). */
-const TARGET_PX = 44;
 const OLD_BOOK = readFileSync(join(__dirname, "../../sample-workbooks/own-headings.xlsx"));
 const SHOTS = process.env["SHOTS"];
 
@@ -42,22 +40,11 @@ describe.each([
     "axe finds nothing, targets are large enough and nothing runs out at the side, in every part",
     async () => {
       const { page, errors } = await pages.open("", { colorScheme, viewport: { width, height: 900 }, bypassCSP: true });
-      await page.evaluate(AXE);
       const look = async (name: string): Promise<void> => {
         await shot(page, `${name}-${colorScheme}-${width}`);
-        const { violations } = await page.evaluate(() => window.axe.run(document, {}));
-        expect([name, violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])]).toEqual([name, []]);
-        const small = await page
-          .locator(".set-up :is(button, input, select, summary)")
-          .evaluateAll(
-            (elements, least) =>
-              elements
-                .filter((element) => element.checkVisibility() && element.getBoundingClientRect().height < least)
-                .map(({ outerHTML }) => outerHTML),
-            TARGET_PX - 0.5,
-          );
-        expect([name, small]).toEqual([name, []]);
-        expect([name, await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)]).toEqual([name, 0]); // prettier-ignore
+        expect([name, await axeFindings(page)]).toEqual([name, []]);
+        expect([name, await smallTargets(page, ".set-up")]).toEqual([name, []]);
+        expect([name, await overhang(page)]).toEqual([name, 0]);
       };
       await page.getByText("8 columns read").waitFor();
       await look("lists");

@@ -7,7 +7,7 @@ import { serve, type TrialServer } from "../../src/entries/trial-build/server";
 const ROOT = join(__dirname, "../..");
 
 export interface TestPageOptions {
-  /** Folder beside this file with the page's entry.tsx or entry.ts; also the name of its script. */
+  /** Folder beside this file with the page's entry.tsx or entry.ts; also the name of its build. */
   readonly name: string;
   /** The day that the page's clock stands at. */
   readonly today: Date;
@@ -19,14 +19,15 @@ export interface OpenedPage {
   readonly errors: string[];
 }
 
-/** A page of a test's own, built as the pane ships, under the policy that the trial's server sends. */
+/**
+ * A page of a test's own, built as the pane ships but for the shortening of its scripts, under the policy that the
+ * trial's server sends.
+ */
 export class TestPage {
   private constructor(
     private readonly server: TrialServer,
     private readonly browser: Browser,
     private readonly today: Date,
-    /** Folder with the scripts and styles as built. */
-    readonly built: string,
   ) {}
 
   static async start({ name, today }: TestPageOptions): Promise<TestPage> {
@@ -34,11 +35,11 @@ export class TestPage {
     await build(name, built);
     const mounts = [
       { path: "/sample-workbooks/", folder: join(ROOT, "sample-workbooks") },
-      { path: "/", folder: join(__dirname, name) },
+      { path: "/", folder: join(__dirname, "page") },
       { path: "/", folder: built },
     ];
     const browser = await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
-    return new TestPage(await serve(mounts, 0), browser, today, built);
+    return new TestPage(await serve(mounts, 0), browser, today);
   }
 
   /** The page as a new user opens it, with what it complained about. */
@@ -68,9 +69,11 @@ async function build(name: string, path: string): Promise<void> {
     ...trial,
     name,
     mode: "production",
-    entry: { [name]: join(__dirname, name, "entry") },
+    entry: { page: join(__dirname, name, "entry") },
     output: { path, filename: "[name].js", publicPath: "auto" },
     cache: false,
+    // A script of this size takes seconds to shorten, and runs no otherwise.
+    optimization: { ...trial.optimization, minimize: false },
     module: { rules: trial.module!.rules!.map((rule) => withoutFolder(rule)) },
   })!;
   await new Promise<void>((resolve, reject) => {

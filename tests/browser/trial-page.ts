@@ -49,6 +49,38 @@ export async function openTrial(options: BrowserContextOptions = {}): Promise<Tr
   return { page, pane, outside, errors, close: () => context.close() };
 }
 
+/**
+ * A trial page of its own for each test of a file. A page that asked for something outside this computer, or complained,
+ * fails its test.
+ */
+export function trialForEachTest(): TrialPage {
+  let trial: TrialPage;
+  beforeEach(async () => {
+    trial = await openTrial();
+  });
+  afterEach(async () => {
+    expect(trial.outside).toEqual([]);
+    expect(trial.errors).toEqual([]);
+    await trial.close();
+  });
+  afterAll(leaveBrowser);
+  return {
+    get page() {
+      return trial.page;
+    },
+    get pane() {
+      return trial.pane;
+    },
+    get outside() {
+      return trial.outside;
+    },
+    get errors() {
+      return trial.errors;
+    },
+    close: () => trial.close(),
+  };
+}
+
 /** Lets go of the browser; it serves the other test files still. */
 export async function leaveBrowser(): Promise<void> {
   await browser?.close();

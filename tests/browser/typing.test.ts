@@ -1,19 +1,8 @@
 import fc from "fast-check";
 import { readTable } from "./sample";
-import { leaveBrowser, openTrial, recomputed, select, shown, type TrialPage, typeInto } from "./trial-page";
+import { recomputed, select, shown, typeInto, trialForEachTest } from "./trial-page";
 
-let trial: TrialPage;
-
-beforeEach(async () => {
-  trial = await openTrial();
-});
-
-afterEach(async () => {
-  expect(trial.errors).toEqual([]);
-  await trial.close();
-});
-
-afterAll(leaveBrowser);
+const trial = trialForEachTest();
 
 const formulaAt = (address: string): Promise<string> =>
   trial.page.evaluate(

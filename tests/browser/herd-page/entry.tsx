@@ -28,7 +28,12 @@ async function prepare(): Promise<void> {
     herd: {
       open() {
         const screen = <Herd port={new MemoryPort()} tables={tables} today={today} />;
-        render(<div class="screen">{screen}</div>, document.getElementById("pane")!);
+        const main = (
+          <main>
+            <div class="screen">{screen}</div>
+          </main>
+        );
+        render(main, document.getElementById("pane")!);
       },
       longest: () => longest,
     } satisfies HerdPage,

@@ -35,7 +35,12 @@ async function prepare(): Promise<void> {
       open(name) {
         const Content = SCREENS[name];
         const screen = <Content port={new MemoryPort()} tables={tables} today={today} />;
-        render(<div class="screen">{screen}</div>, document.getElementById("pane")!);
+        const main = (
+          <main>
+            <div class="screen">{screen}</div>
+          </main>
+        );
+        render(main, document.getElementById("pane")!);
       },
       longest() {
         const last = longest;

@@ -89,4 +89,9 @@ function Pictures() {
   );
 }
 
-render(<Pictures />, document.getElementById("pictures")!);
+render(
+  <main>
+    <Pictures />
+  </main>,
+  document.getElementById("pane")!,
+);
