@@ -1,23 +1,28 @@
 import type { ComputedBlock } from "../../../blocks/compute";
 import { formatNumber } from "../../format";
+import type { CowGroup } from "./choices";
 import { type Headline, headlineOf } from "./headline";
 import { type LesionTable, lesionTableOf } from "./lesions";
 import { BlockFigures } from "../../parts/live-blocks/block-figures";
+import { blocksAbout, kindOf } from "./shown-blocks";
 
-/** The table of lesions among the computed blocks. */
-export function lesionTableIn(computed: ReadonlyMap<string, ComputedBlock>): LesionTable | string | undefined {
-  for (const { parts } of computed.values()) {
-    for (const part of parts) {
-      if (part.part.kind !== "table" || part.part.of !== "LESION.TABLE") continue;
-      return part.kind === "refused" ? part.sentence : part.kind === "rows" ? lesionTableOf(part.rows) : undefined;
-    }
-  }
-  return undefined;
+/**
+ * The lesions of the cows chosen; why they cannot be told; undefined where these cows have no rates, or while they are
+ * being computed: the figures of the cows chosen before may still be there.
+ */
+export function lesionTableIn(
+  computed: ReadonlyMap<string, ComputedBlock>,
+  group: CowGroup,
+): LesionTable | string | undefined {
+  const rates = blocksAbout(group).find((block) => kindOf(block) === "lesion-rates");
+  const part = rates && computed.get(rates.id)?.parts.find(({ part }) => part.id === "lesions");
+  if (part === undefined) return undefined;
+  return part.kind === "refused" ? part.sentence : part.kind === "rows" ? lesionTableOf(part.rows) : undefined;
 }
 
 /** What the period comes down to; undefined while it is being computed. */
-export function answerOf(computed: ReadonlyMap<string, ComputedBlock>): Headline | undefined {
-  const table = lesionTableIn(computed);
+export function answerOf(computed: ReadonlyMap<string, ComputedBlock>, group: CowGroup): Headline | undefined {
+  const table = lesionTableIn(computed, group);
   if (table === undefined) return undefined;
   if (typeof table === "string") return { first: "Which lesions dominate cannot be told.", rest: table };
   return headlineOf(table);

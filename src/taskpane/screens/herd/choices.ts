@@ -32,8 +32,13 @@ export function choicesOf(typed: Readonly<Record<string, string>>, asOf: DaySeri
     period: PERIODS.find((period) => period === typed["period"]) ?? PERIODS[0],
     from: typed["from"] ?? isoDate(usual.from),
     to: typed["to"] ?? isoDate(usual.to),
-    group: COW_GROUPS.find((group) => group === typed["group"]) ?? "all",
+    group: groupOf(typed),
   };
+}
+
+/** The cows chosen. */
+export function groupOf(typed: Readonly<Record<string, string>>): CowGroup {
+  return COW_GROUPS.find((group) => group === typed["group"]) ?? "all";
 }
 
 /** The days chosen, or what is wrong with them in words. The day that the workbook counts from is not over yet. */

@@ -6,7 +6,7 @@ import { isBusy, LiveStatus } from "../../parts/live-blocks/live-status";
 import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
 import { ChosenField } from "../../parts/typed-field";
 import { answerOf, coverageWarning, lesionTableIn } from "./answer";
-import { type Choices, choicesOf, daysOf, daysText } from "./choices";
+import { type Choices, choicesOf, daysOf, daysText, groupOf } from "./choices";
 import { ChoicesView } from "./choices-view";
 import { givenTo } from "./given";
 import { LESION_CHOICES, USUAL_LESION } from "./lesion-choices";
@@ -65,7 +65,7 @@ function Figures(props: HerdViewProps) {
       ) : (
         <>
           <p class="quiet">{daysText(days)}, both days included.</p>
-          <Answer computed={state.computed} />
+          <Answer computed={state.computed} group={choices.group} />
           {choices.group !== "all" && <GroupNote group={choices.group} />}
           {blocksAbout(choices.group).map(({ id }) => {
             const computed = state.computed.get(id);
@@ -90,8 +90,13 @@ function GroupNote({ group }: Pick<Choices, "group">) {
 }
 
 /** The answer before all figures, and what would make it doubtful. */
-function Answer({ computed }: { readonly computed: LiveState["computed"] }) {
-  const answer = answerOf(computed);
+function Answer({
+  computed,
+  group,
+}: Pick<Choices, "group"> & {
+  readonly computed: LiveState["computed"];
+}) {
+  const answer = answerOf(computed, group);
   const warning = coverageWarning(computed.get("coverage"));
   return (
     <>
@@ -141,7 +146,7 @@ function Before({ computed, state, dispatch }: HerdViewProps & { readonly comput
   const id = kindOf(computed.block);
   if (id === "against-before") return <Change computed={computed} />;
   if (id === "new-and-repeat") {
-    const table = lesionTableIn(state.computed);
+    const table = lesionTableIn(state.computed, groupOf(state.typed));
     return typeof table === "object" ? <NewAndRepeatPicture table={table} /> : null;
   }
   if (id !== "lesions-by-lactation") return null;

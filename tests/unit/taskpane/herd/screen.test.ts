@@ -53,7 +53,7 @@ const TEN = Array.from({ length: 10 }, (_, index): PlainCell[] => [
 
 test("empty tables: every section says in a sentence why there is nothing", async () => {
   const blocks = await computed([findings([]), cows([]), scores([])]);
-  expect(answerOf(blocks)?.first).toBe("Which lesions dominate cannot be told.");
+  expect(answerOf(blocks, "all")?.first).toBe("Which lesions dominate cannot be told.");
   for (const [id, answer] of Object.entries(answers(blocks))) {
     expect([id, answer]).toEqual([id, expect.stringMatching(/^(Cannot be told\. .+|No .+)\.?$/)]);
     expect(answer).not.toMatch(/NaN|undefined|#/);
@@ -89,7 +89,7 @@ test("one cow and one month", async () => {
     ],
     { period: "own dates", from: "2026-08-01", to: "2026-08-31" },
   );
-  expect(answerOf(blocks)).toEqual({
+  expect(answerOf(blocks, "all")).toEqual({
     first: "Only 1 new case was recorded: ulcer 1.",
     rest: "That is too few to say which lesion dominates.",
   });
@@ -113,7 +113,7 @@ test("findings without sound cows and without lactations: rates stand, shares sa
   expect(told["lesion-rates"]).toBe("10 new cases, 100.1 per 100 cow-years.");
   expect(told["lesions-by-lactation"]).toMatch(/^Cannot be told\. .*no sound cow/);
   expect(told["horn-and-infectious"]).toBe("Infectious 100.1, horn 0.0 new cases per 100 cow-years.");
-  expect(answerOf(blocks)?.first).toBe("Digital dermatitis makes 100 % of 10 new cases.");
+  expect(answerOf(blocks, "all")?.first).toBe("Digital dermatitis makes 100 % of 10 new cases.");
 });
 
 test("fewer than 80 % examined is warned of, 80 % is not", async () => {
@@ -147,6 +147,13 @@ test("a group of cows alone: its own findings over its own days at risk", async 
   expect(first["lesion-rates-first"]).toBe("1 new case, 73.2 per 100 cow-years.");
   const later = answers(await computed(tables, { group: "later" }));
   expect(later["lesion-rates-later"]).toBe("1 new case, 61.0 per 100 cow-years.");
+  // The figures of the cows chosen before are still there while others are computed.
+  const [before, now] = [await computed(tables, {}), await computed(tables, { group: "first" })];
+  expect(answerOf(before, "first")).toBeUndefined();
+  expect(answerOf(new Map([...before, ...now]), "first")?.first).toBe(
+    "Only 1 new case was recorded: digital dermatitis 1.",
+  );
+  expect(answerOf(before, "heifers")).toBeUndefined();
   const heifers = answers(await computed(tables, { group: "heifers" }));
   expect(Object.keys(heifers)).not.toContain("lesion-rates-heifers");
   expect(heifers["lesion-months-heifers"]).toBe("1 new case in 14 months, most in May 2026 (1).");
