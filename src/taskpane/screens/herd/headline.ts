@@ -1,7 +1,7 @@
 import { FEW_CASES } from "../../../core/claws/lesion-rate";
 import { capitalised, formatNumber } from "../../format";
 import { listed } from "../../parts/listed";
-import { type LesionCases, type LesionTable, parentsOf } from "./lesions";
+import { type LesionCases, type LesionTable, parentsOf, targetedIn } from "./lesions";
 
 /** Lesions dominate when together they make half of the cases. */
 const HALF = 0.5;
@@ -34,7 +34,7 @@ export function headlineOf(table: LesionTable): Headline {
   const verb = leading.length === 1 ? "makes" : "make";
   const names = capitalised(listed(leading.map(({ name }) => name.toLowerCase())));
   const first = `${names} ${verb} ${share} % of ${formatNumber(all.newCases, "#,##0")} new cases.`;
-  return { first, rest: againstTargets(table.lesions) };
+  return { first, rest: againstTargets(targetedIn(table)) };
 }
 
 function named({ name, newCases }: LesionCases): string {
@@ -52,8 +52,7 @@ function leadingOf(lesions: readonly LesionCases[], all: number): readonly Lesio
   return leading;
 }
 
-function againstTargets(lesions: readonly LesionCases[]): string {
-  const targeted = lesions.filter(({ target }) => target !== undefined);
+function againstTargets(targeted: readonly LesionCases[]): string {
   if (targeted.length === 0) return "The workbook has no targets to measure them against.";
   const above = targeted.filter(({ against }) => against === "above");
   const open = targeted.filter(({ against }) => against === "within chance");

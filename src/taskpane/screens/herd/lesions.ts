@@ -60,6 +60,11 @@ export function lesionTableOf(spilled: Rows): LesionTable {
   };
 }
 
+/** Everything that has a target: lesions, forms, groups, and all of them together. */
+export function targetedIn({ lesions, groups, all }: LesionTable): readonly LesionCases[] {
+  return [...lesions, ...groups, ...(all === undefined ? [] : [all])].filter(({ target }) => target !== undefined);
+}
+
 /** The code of the lesion that this one is a form of; undefined for one that stands for itself. */
 export function formOf(code: string): string | undefined {
   return disorderOf(code)?.parent;

@@ -4,7 +4,7 @@ import { capitalised, counted, formatNumber } from "../../format";
 import { listed } from "../../parts/listed";
 import { limitsText } from "../../parts/pictures/interval-words";
 import { groupSharesOf } from "./groups";
-import { lesionTableOf } from "./lesions";
+import { lesionTableOf, targetedIn } from "./lesions";
 import { monthName } from "./month-names";
 import { BlockFigures } from "../../parts/live-blocks/block-figures";
 import { kindOf } from "./shown-blocks";
@@ -26,11 +26,13 @@ const coverage: Answer = (figures) => {
 const lesionRates: Answer = (figures) => {
   const spilled = figures.spilled("lesions");
   if (spilled === undefined) return undefined;
-  const { all, lesions } = lesionTableOf(spilled);
+  const table = lesionTableOf(spilled);
+  const { all } = table;
   if (all === undefined || all.newCases === 0) return "No new case in this time.";
-  const above = lesions.filter(({ against }) => against === "above").map(({ name }) => name.toLowerCase());
-  const targets = lesions.some(({ target }) => target !== undefined);
-  const against = above.length > 0 ? `; above target: ${listed(above)}` : targets ? "; none above target for sure" : "";
+  const targeted = targetedIn(table);
+  const above = targeted.filter(({ against }) => against === "above").map(({ name }) => name.toLowerCase());
+  const against =
+    above.length > 0 ? `; above target: ${listed(above)}` : targeted.length > 0 ? "; none above target for sure" : "";
   return `${counted(all.newCases, "new case")}, ${formatNumber(all.rate, "0.0")} per 100 cow-years${against}.`;
 };
 

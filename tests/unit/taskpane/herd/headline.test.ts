@@ -32,6 +32,18 @@ test("without targets, and with none above", () => {
   );
 });
 
+test("a target of a group, or of all lesions, is a target", () => {
+  const horn = lesion("horn", "Claw horn lesions", 12, { rate: 20, target: 15, against: "above" });
+  const infectious = lesion("infectious", "Infectious lesions", 9, { rate: 9, target: 8, against: "within chance" });
+  expect(headlineOf(tableOf([erosion], 12, [horn, infectious])).rest).toBe(
+    "Above target, more than chance explains: claw horn lesions (20.0 against 15 per 100 cow-years). Too close to tell: infectious lesions.",
+  );
+  const all = lesion("all", "All lesions", 12, { rate: 40, target: 30, against: "above" });
+  expect(headlineOf({ ...tableOf([erosion], 12), all }).rest).toBe(
+    "Above target, more than chance explains: all lesions (40.0 against 30 per 100 cow-years).",
+  );
+});
+
 test("few cases dominate nothing, and no case is told as such", () => {
   const few = [lesion("DD", "Digital dermatitis", 5), lesion("WL", "White line disease", 4)];
   expect(headlineOf(tableOf(few, 9))).toEqual({

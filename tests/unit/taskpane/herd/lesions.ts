@@ -6,6 +6,10 @@ export function lesion(code: string, name: string, newCases: number, more: Parti
 }
 
 /** A table of lesions; all together are their sum, forms left out. */
-export function tableOf(lesions: readonly LesionCases[], all: number): LesionTable {
-  return { lesions, groups: [], all: lesion("all", "All lesions", all) };
+export function tableOf(
+  lesions: readonly LesionCases[],
+  all: number,
+  groups: readonly LesionCases[] = [],
+): LesionTable {
+  return { lesions, groups, all: lesion("all", "All lesions", all) };
 }

@@ -116,6 +116,20 @@ test("findings without sound cows and without lactations: rates stand, shares sa
   expect(answerOf(blocks, "all")?.first).toBe("Digital dermatitis makes 100 % of 10 new cases.");
 });
 
+test("targets of groups are told beside the rates", async () => {
+  const book = [
+    findings(TEN.map(([cow]) => [day("2026-05-04"), cow!, 2, 100, "LH", null, "DD"])),
+    cows(TEN),
+    table("Targets", ["Lesion", "Target per 100 cow-years"], [["infectious", 20]]),
+  ];
+  const blocks = await computed(book);
+  // 10 cases in 10 cow-years: the lower limit of a count of 10 is 4.795 (R, poisson.test), 48 per 100 cow-years.
+  expect(answers(blocks)["lesion-rates"]).toBe(
+    "10 new cases, 100.1 per 100 cow-years; above target: infectious lesions.",
+  );
+  expect(answerOf(blocks, "all")?.rest).toMatch(/^Above target, .*: infectious lesions \(100\.1 against 20 per/);
+});
+
 test("fewer than 80 % examined is warned of, 80 % is not", async () => {
   const examined = (count: number): Promise<ReadonlyMap<string, ComputedBlock>> =>
     computed([
