@@ -1,4 +1,5 @@
 import type { ResultColumn } from "../functions/define";
+import { ISO_DATE } from "../workbook/number-format";
 import type { SpecOf } from "./expression/run";
 
 /** The columns that a worksheet function spills. */
@@ -8,9 +9,7 @@ export function columnsOf(id: string, specOf: SpecOf): readonly ResultColumn[] {
   return spec.result.columns;
 }
 
-const DAY = "yyyy-mm-dd";
-
 /** The number format of a column's cells; undefined for texts and plain numbers. */
 export function formatOf({ type, format }: ResultColumn): string | undefined {
-  return format ?? (type === "date" ? DAY : undefined);
+  return format ?? (type === "date" ? ISO_DATE : undefined);
 }

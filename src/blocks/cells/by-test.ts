@@ -3,11 +3,11 @@ import { call } from "../expression/call";
 import { dayBefore } from "../expression/days";
 import { literal } from "../expression/expression";
 import { input } from "../expression/places";
+import { DAY } from "../herd/inputs";
 import { LOSS_NOTES, ofTest, testDay, tests } from "./inputs";
 
 /** A year of monthly tests and the two before it. */
 const TESTS = 14;
-const DAY = "yyyy-mm-dd";
 
 export const byTest: Block = {
   id: "cells-by-test",

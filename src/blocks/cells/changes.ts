@@ -3,6 +3,7 @@ import { call } from "../expression/call";
 import { dayBefore } from "../expression/days";
 import { lookUp } from "../expression/lookup";
 import { input, part } from "../expression/places";
+import { DAY } from "../herd/inputs";
 import { counts, cows, limit, ofTest, testDay, tests } from "./inputs";
 
 const before = part("before");
@@ -22,7 +23,7 @@ export const changes: Block = {
       id: "before",
       label: "Test before",
       value: dayBefore(tests.date, input("test"), "none before"),
-      format: "yyyy-mm-dd",
+      format: DAY,
     },
     {
       kind: "table",

@@ -7,6 +7,7 @@ import { type Condition, filtered } from "../expression/filtered";
 import { arithmetic } from "../expression/operators";
 import { asOf, input } from "../expression/places";
 import { countOfTest } from "../expression/per-animal";
+import { DAY } from "../herd/inputs";
 import { limit } from "./inputs";
 
 const { cow, calved } = columns("Cows", "cow", "calved");
@@ -28,8 +29,8 @@ export const dryPeriod: Block = {
   about: "Cows that calved in the period: high before drying off and after, new and cured.",
   screen: "cells",
   inputs: [
-    { name: "from", label: "Calved from", usual: monthsOn(asOf, -12), format: "yyyy-mm-dd" },
-    { name: "to", label: "to", usual: arithmetic(asOf, "-", 1), format: "yyyy-mm-dd" },
+    { name: "from", label: "Calved from", usual: monthsOn(asOf, -12), format: DAY },
+    { name: "to", label: "to", usual: arithmetic(asOf, "-", 1), format: DAY },
     { name: "firstDays", label: "First test from day", usual: literal(FIRST_DAYS), format: "0" },
     limit,
   ],

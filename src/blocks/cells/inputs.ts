@@ -1,3 +1,4 @@
+import { USUAL_LIMIT_THOUSAND } from "../../core/cells/high-counts";
 import type { BlockInput } from "../block";
 import { column, columns } from "../expression/columns";
 import { latestDay } from "../expression/days";
@@ -5,8 +6,8 @@ import { type Expression, literal } from "../expression/expression";
 import { filtered } from "../expression/filtered";
 import { price } from "../expression/lookup";
 import { asOf, input } from "../expression/places";
+import { DAY } from "../herd/inputs";
 
-const DAY = "yyyy-mm-dd";
 const MONEY = "#,##0.00";
 const DAYS_A_YEAR = 365;
 
@@ -34,7 +35,7 @@ export const milkPrice: BlockInput = {
 export const limit: BlockInput = {
   name: "limit",
   label: "High from, thousand cells/mL",
-  usual: literal(200),
+  usual: literal(USUAL_LIMIT_THOUSAND),
   format: "0",
 };
 

@@ -6,6 +6,7 @@ import { filtered } from "../expression/filtered";
 import { lookUp } from "../expression/lookup";
 import { iff, is, isNumber } from "../expression/operators";
 import { input } from "../expression/places";
+import { DAY } from "../herd/inputs";
 import { lameFrom, lastScoring } from "../herd/lame";
 import { cows, limit, ofTest, testDay, tests } from "./inputs";
 
@@ -28,7 +29,7 @@ export const lameAndHigh: Block = {
   title: "Lame cows and high counts",
   about: "Whether the cows that are lame are also those with high counts.",
   screen: "cells",
-  inputs: [testDay, { name: "scored", label: "Scored on", usual: lastScoring, format: "yyyy-mm-dd" }, limit],
+  inputs: [testDay, { name: "scored", label: "Scored on", usual: lastScoring, format: DAY }, limit],
   parts: [
     {
       kind: "table",

@@ -4,6 +4,7 @@ import { dayBefore } from "../expression/days";
 import { literal } from "../expression/expression";
 import { iff, is } from "../expression/operators";
 import { input, part, seriesColumn } from "../expression/places";
+import { DAY } from "../herd/inputs";
 import { ofTest, testDay, tests } from "./inputs";
 
 /** The months of the rolling mean, and room for two tests in one of them. */
@@ -25,7 +26,7 @@ export const legalLimit: Block = {
       title: "Tank as each test foretells it",
       length: TESTS,
       columns: [
-        { heading: "Test", format: "yyyy-mm-dd" },
+        { heading: "Test", format: DAY },
         { heading: "Tank estimate", format: "#,##0", unit: "thousand cells/mL" },
       ],
       last: input("test"),

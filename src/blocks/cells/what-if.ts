@@ -1,3 +1,4 @@
+import { USUAL_LIMIT_THOUSAND } from "../../core/cells/high-counts";
 import type { Block, Figure } from "../block";
 import { largest } from "../expression/aggregates";
 import { call } from "../expression/call";
@@ -9,7 +10,6 @@ import { counts, days, lactations, LOSS_NOTES, milk, milkPrice, ofTest, testDay,
 /** Up to this count no model here reckons a loss: a cow that is cured. */
 const NO_LOSS = 50;
 const USUAL_COWS = 5;
-const USUAL_LIMIT = 200;
 
 /** The counts of the test, those that meet the condition put down to another. */
 function changed(isHigh: (count: Expression) => Expression, to: Expression): Expression {
@@ -39,7 +39,7 @@ export const whatIf: Block = {
     days,
     milkPrice,
     { name: "highest", label: "Highest cows cured", usual: literal(USUAL_COWS), format: "0" },
-    { name: "ceiling", label: "No cow above, thousand cells/mL", usual: literal(USUAL_LIMIT), format: "0" },
+    { name: "ceiling", label: "No cow above, thousand cells/mL", usual: literal(USUAL_LIMIT_THOUSAND), format: "0" },
   ],
   parts: [
     milkOf("now", "Litres lost as it is", counts),

@@ -1,3 +1,4 @@
+import { disorders } from "../../core/claws/disorder-key";
 import type { Block } from "../block";
 import { call } from "../expression/call";
 import { column, settings } from "../expression/columns";
@@ -13,6 +14,8 @@ export const newCases = filtered(
   ...inPeriod("Findings"),
 );
 
+/** Every lesion of the key can have a case. */
+const ROWS = disorders.length;
 const COST_COLUMN = 4;
 
 export const lesionCosts: Block = {
@@ -28,7 +31,7 @@ export const lesionCosts: Block = {
       title: "By lesion, the dearest first",
       value: call("COST.TABLE", newCases, settings("Costs")),
       of: "COST.TABLE",
-      rows: 34,
+      rows: ROWS,
     },
   ],
   charts: [

@@ -1,3 +1,5 @@
+import { USUAL_GAP_DAYS } from "../../core/claws/new-cases";
+import { ISO_DATE } from "../../workbook/number-format";
 import type { BlockInput } from "../block";
 import { column } from "../expression/columns";
 import { type Expression, literal } from "../expression/expression";
@@ -6,7 +8,7 @@ import { type Condition, filtered } from "../expression/filtered";
 import { arithmetic } from "../expression/operators";
 import { asOf, input } from "../expression/places";
 
-export const DAY = "yyyy-mm-dd";
+export const DAY = ISO_DATE;
 
 /** The year up to the day before the one that the workbook counts from. */
 export const period: readonly BlockInput[] = [
@@ -17,7 +19,7 @@ export const period: readonly BlockInput[] = [
 export const gap: BlockInput = {
   name: "gapDays",
   label: "A repeat within, days",
-  usual: literal(28),
+  usual: literal(USUAL_GAP_DAYS),
   format: "0",
 };
 

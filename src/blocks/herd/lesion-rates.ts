@@ -1,3 +1,5 @@
+import { disorders } from "../../core/claws/disorder-key";
+import { groupWords } from "../../core/claws/lesion-selection";
 import type { Block } from "../block";
 import { call } from "../expression/call";
 import { settingsIfAny } from "../expression/columns";
@@ -9,6 +11,9 @@ export const { findings } = wholeHerd;
 
 /** Days at risk of all cows in the period. */
 export const cowDays = wholeHerd.cowDays!;
+
+/** Every lesion of the key, the groups and all lesions, and the rows left out. */
+const ROWS = disorders.length + groupWords.length + 1;
 
 /** Code, lesion, cases, repeats, cows, rate, low, high, target, against target, note. */
 const RATE_COLUMN = 5;
@@ -37,7 +42,7 @@ export function lesionRatesOf(cows: CowsLookedAt): Block | undefined {
           input("gapDays"),
         ),
         of: "LESION.TABLE",
-        rows: 34,
+        rows: ROWS,
       },
     ],
     charts: [

@@ -1,3 +1,4 @@
+import { USUAL_GAP_DAYS } from "../../core/claws/new-cases";
 import { cowRepeats } from "../../functions/claws/cow-repeats";
 import { lesionBygroup } from "../../functions/claws/lesion-bygroup";
 import { lesionMonths } from "../../functions/claws/lesion-months";
@@ -45,7 +46,7 @@ export function clawsSheet(): NewSheet {
 function keyFigures(page: Page): void {
   page.input("A4", "From", { formula: `EDATE(${AS_OF},-12)` }, FORMATS.day);
   page.input("A5", "To", { formula: `${AS_OF}-1` }, FORMATS.day);
-  page.input("A6", "A repeat within, days", 28);
+  page.input("A6", "A repeat within, days", USUAL_GAP_DAYS);
   page.figure("A7", "Cow-days at risk", "HERD.COW.DAYS(Cows[Entered],Cows[Left],B4,B5)", FORMATS.whole);
   const rate = (lesion: string): string => `HERD.LESION.RATE(${FINDINGS},"${lesion}",B4,B5,${COW_DAYS},B6)`;
   page.figure("A9", "New cases per 100 cow-years, all", rate("all"), FORMATS.one);

@@ -1,3 +1,4 @@
+import { USUAL_GAP_DAYS } from "../../core/claws/new-cases";
 import { AS_OF } from "../../workbook/tables";
 import type { NewSheet } from "../../xlsx/write-model";
 import { COLOURS, FORMATS, STYLES } from "../look";
@@ -42,7 +43,7 @@ export function howToSheet(data: readonly SheetNote[], blocks: readonly SheetNot
   page.input("A6", "Period from", { formula: `EDATE(${AS_OF},-12)` }, FORMATS.day);
   page.put("C6", "The year up to yesterday, unless you write other days.", STYLES.note);
   page.input("A7", "Period to", { formula: `${AS_OF}-1` }, FORMATS.day);
-  page.input("A8", "A repeat within, days", 28);
+  page.input("A8", "A repeat within, days", USUAL_GAP_DAYS);
   page.put("C8", "A record of the same lesion on the same foot within these days is the same case. A setting, no standard.", STYLES.note); // prettier-ignore
   let row = 10;
   row = numbered(page, row, "How to use it", STEPS);
