@@ -41,14 +41,21 @@ export function groupOf(typed: Readonly<Record<string, string>>): CowGroup {
   return COW_GROUPS.find((group) => group === typed["group"]) ?? "all";
 }
 
-/** The days chosen, or what is wrong with them in words. The day that the workbook counts from is not over yet. */
-export function daysOf({ period, from, to }: Choices, asOf: DaySerial): Days | string {
+/** What is wrong with the days chosen, and the field where it is put right. */
+export interface DaysProblem {
+  readonly field: "from" | "to";
+  readonly problem: string;
+}
+
+/** The days chosen, or what is wrong with them. The day that the workbook counts from is not over yet. */
+export function daysOf({ period, from, to }: Choices, asOf: DaySerial): Days | DaysProblem {
   if (period === "last 12 months") return lastYear(asOf);
   if (period === "this year") return thisYear(asOf);
-  if (!isDay(from)) return "Fill in the first day.";
-  if (!isDay(to)) return "Fill in the last day.";
+  if (!isDay(from)) return { field: "from", problem: "Fill in the first day." };
+  if (!isDay(to)) return { field: "to", problem: "Fill in the last day." };
   const days = { from: day(from), to: day(to) };
-  return days.from <= days.to ? days : `The first day, ${from}, lies after the last, ${to}.`;
+  if (days.from <= days.to) return days;
+  return { field: "to", problem: `The first day, ${from}, lies after the last, ${to}.` };
 }
 
 function lastYear(asOf: DaySerial): Days {

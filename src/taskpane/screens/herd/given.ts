@@ -6,9 +6,8 @@ import { choicesOf, daysOf } from "./choices";
 import { blocksAbout } from "./shown-blocks";
 
 /**
- * What was chosen as the inputs of a block take it; undefined where the dates are not sound, or other
- * cows were chosen. What is usual is left to
- * the block, so that its formulas in the sheet go on with the days.
+ * What was chosen as the inputs of a block take it; undefined where the dates are not sound, or other cows were chosen.
+ * What is usual is left to the block, so that its formulas in the sheet go on with the days.
  */
 export function givenTo(
   block: Block,
@@ -17,7 +16,7 @@ export function givenTo(
 ): InputValues | undefined {
   const choices = choicesOf(typed, asOf);
   const days = daysOf(choices, asOf);
-  if (typeof days === "string" || !blocksAbout(choices.group).includes(block)) return undefined;
+  if ("problem" in days || !blocksAbout(choices.group).includes(block)) return undefined;
   const values: Record<string, PlainCell> = {};
   for (const { name } of block.inputs) {
     if (choices.period !== "last 12 months" && (name === "from" || name === "to")) values[name] = days[name];

@@ -57,12 +57,8 @@ function Figures(props: HerdViewProps) {
   const days = daysOf(choices, asOf);
   return (
     <>
-      <ChoicesView choices={choices} dispatch={dispatch} />
-      {typeof days === "string" ? (
-        <Note kind="error" title="These days cannot be looked at">
-          <p>{days}</p>
-        </Note>
-      ) : (
+      <ChoicesView choices={choices} wrong={"problem" in days ? days : undefined} dispatch={dispatch} />
+      {!("problem" in days) && (
         <>
           <p class="quiet">{daysText(days)}, both days included.</p>
           <Answer computed={state.computed} group={choices.group} />

@@ -5,7 +5,7 @@ const AS_OF = day("2026-09-01");
 
 function days(typed: Readonly<Record<string, string>>, asOf = AS_OF): string {
   const chosen = daysOf(choicesOf(typed, asOf), asOf);
-  return typeof chosen === "string" ? chosen : daysText(chosen);
+  return "problem" in chosen ? `${chosen.field}: ${chosen.problem}` : daysText(chosen);
 }
 
 test("untouched, the screen looks at the twelve months before the day of the workbook", () => {
@@ -28,10 +28,10 @@ test("own dates start as the last twelve months and are taken as typed", () => {
 });
 
 test.each([
-  [{ from: "" }, "Fill in the first day."],
-  [{ to: "" }, "Fill in the last day."],
-  [{ from: "0202-03-01" }, "Fill in the first day."],
-  [{ from: "2026-09-02" }, "The first day, 2026-09-02, lies after the last, 2026-08-31."],
+  [{ from: "" }, "from: Fill in the first day."],
+  [{ to: "" }, "to: Fill in the last day."],
+  [{ from: "0202-03-01" }, "from: Fill in the first day."],
+  [{ from: "2026-09-02" }, "to: The first day, 2026-09-02, lies after the last, 2026-08-31."],
 ])("own dates %j: %s", (typed, text) => {
   expect(days({ period: "own dates", ...typed })).toBe(text);
 });
