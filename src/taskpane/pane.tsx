@@ -4,6 +4,7 @@ import { useState } from "preact/hooks";
 import type { PaneWorkbook } from "./pane-workbook";
 import { LoadedScreen } from "./parts/loaded-screen";
 import { Tabs } from "./parts/tabs";
+import { IsShown } from "./parts/use-workbook-changes";
 import { screensFor } from "./screens";
 
 /** Draws the pane into an element of a page, on the workbook behind the ports. */
@@ -38,7 +39,11 @@ function Pane(workbook: PaneWorkbook) {
             aria-labelledby={screens.length > 1 ? `tab-${id}` : undefined}
             hidden={id !== open}
           >
-            {drawn.includes(id) && <LoadedScreen title={title} workbook={workbook} load={load} />}
+            {drawn.includes(id) && (
+              <IsShown.Provider value={id === open}>
+                <LoadedScreen title={title} workbook={workbook} load={load} />
+              </IsShown.Provider>
+            )}
           </div>
         ))}
       </main>

@@ -42,9 +42,9 @@ const names = async ({ book }: ReturnType<typeof ports>) => (await book.readBook
 
 test("on a new sheet, named by the title without the signs that no sheet may carry; the next one gets a number", async () => {
   const on = ports();
-  const first = await putBlock(on, wanted, "new sheet", undefined, "a");
+  const first = await putBlock(on, wanted, "new sheet", undefined, { id: "a" });
   expect(first.place).toEqual({ sheet: "Share  of  cows  lame sound", address: "A1" });
-  const second = await putBlock(on, wanted, "new sheet", undefined, "b");
+  const second = await putBlock(on, wanted, "new sheet", undefined, { id: "b" });
   expect(second.place.sheet).toBe("Share  of  cows  lame sound 2");
   expect(await names(on)).toEqual(["Herd", first.place.sheet, second.place.sheet]);
   expect(on.tables.pastSaves()).toEqual([
@@ -57,14 +57,25 @@ test("on a new sheet, named by the title without the signs that no sheet may car
 
 test("on the sheet that is open it stands beside the list, so that the list can grow", async () => {
   const on = ports();
-  const { place } = await putBlock(on, wanted, "this sheet", { sheet: "Herd", address: "A2" }, "a");
+  const { place } = await putBlock(on, wanted, "this sheet", { sheet: "Herd", address: "A2" }, { id: "a" });
   expect(place.sheet).toBe("Herd");
   expect(place.address).toMatch(/^[D-Z]1$/);
 });
 
+test("a try that broke off is made again at its own place, and nothing is written twice", async () => {
+  const on = ports();
+  const attempt = { id: "a" };
+  const first = await putBlock(on, wanted, "new sheet", undefined, attempt);
+  const again = await putBlock(on, wanted, "new sheet", undefined, attempt);
+  expect(again.place).toEqual(first.place);
+  expect(await names(on)).toEqual(["Herd", first.place.sheet]);
+});
+
 test("a place that is in use is refused, and what stands there stays", async () => {
   const on = ports();
-  await expect(putBlock(on, wanted, "selected cell", { sheet: "Herd", address: "A2" }, "a")).rejects.toThrow(/in use/);
+  await expect(putBlock(on, wanted, "selected cell", { sheet: "Herd", address: "A2" }, { id: "a" })).rejects.toThrow(
+    /in use/,
+  );
   expect((await on.book.readSheet("Herd")).rows).toEqual([
     ["Cow", "Pen"],
     [1, "high"],

@@ -9,6 +9,11 @@ export class BlockFigures {
     this.#parts = new Map(computed.parts.map((part) => [part.part.id, part]));
   }
 
+  /** Whether anything was computed: nothing yet is not the same as nothing found. */
+  get isComputed(): boolean {
+    return this.#parts.size > 0;
+  }
+
   /** The number of a figure; undefined where it is none. */
   number(id: string): number | undefined {
     const found = this.#parts.get(id);

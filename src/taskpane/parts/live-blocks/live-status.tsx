@@ -14,13 +14,15 @@ export function LiveStatus({ state, dispatch }: LiveStatusProps) {
     <>
       <SlowStatus doing={doingOf(state)} />
       {failure !== undefined && (
-        <Note kind="error" title="The workbook could not be read">
-          <p>{failure}</p>
-          {reading.kind === "read" && <p>The figures shown are of the time before.</p>}
-          <button type="button" onClick={() => dispatch({ type: "workbook changed" })}>
-            Read again
-          </button>
-        </Note>
+        <div role="alert">
+          <Note kind="error" title="The workbook could not be read">
+            <p>{failure}</p>
+            {reading.kind === "read" && <p>The figures shown are of the time before.</p>}
+            <button type="button" onClick={() => dispatch({ type: "workbook changed" })}>
+              Read again
+            </button>
+          </Note>
+        </div>
       )}
     </>
   );
@@ -31,7 +33,7 @@ export function isBusy(state: LiveState): boolean {
   return doingOf(state) !== undefined;
 }
 
-function doingOf({ reading, failure, working }: LiveState): string | undefined {
-  if (reading.kind === "nothing yet") return failure === undefined ? "Reading the workbook …" : undefined;
+function doingOf({ wanted, answered, working }: LiveState): string | undefined {
+  if (answered !== wanted) return "Reading the workbook …";
   return working ? "Computing …" : undefined;
 }

@@ -9,6 +9,8 @@ export type Reading =
 export interface LiveState {
   /** Counts the readings asked for; an answer to an earlier one is dropped. */
   readonly wanted: number;
+  /** The latest of them that was answered. */
+  readonly answered: number;
   readonly reading: Reading;
   /** Why the workbook could not be read the last time. What was read before stays. */
   readonly failure: string | undefined;
@@ -26,7 +28,6 @@ export type LiveEvent =
   | { readonly type: "read"; readonly wanted: number; readonly herd: HerdTables }
   | { readonly type: "read failed"; readonly wanted: number; readonly message: string }
   | { readonly type: "typed"; readonly field: string; readonly text: string }
-  | { readonly type: "set back"; readonly field: string }
   | { readonly type: "computed"; readonly work: number; readonly block: ComputedBlock }
   | { readonly type: "not computed"; readonly work: number; readonly id: string }
   | { readonly type: "all computed"; readonly work: number };
@@ -34,6 +35,7 @@ export type LiveEvent =
 export function initialLiveState(typed: LiveState["typed"] = {}): LiveState {
   return {
     wanted: 1,
+    answered: 0,
     reading: { kind: "nothing yet" },
     failure: undefined,
     typed,
@@ -50,17 +52,15 @@ export function nextLiveState(state: LiveState, event: LiveEvent): LiveState {
       return { ...state, wanted: state.wanted + 1, failure: undefined };
     case "read": {
       if (event.wanted !== state.wanted) return state;
-      const { herd } = event;
-      return anew({ ...state, reading: { kind: "read", herd, data: new BlockData(herd) }, failure: undefined });
+      const { herd, wanted } = event;
+      const reading = { kind: "read", herd, data: new BlockData(herd) } as const;
+      return anew({ ...state, answered: wanted, reading, failure: undefined });
     }
     case "read failed":
-      return event.wanted === state.wanted ? { ...state, failure: event.message } : state;
+      if (event.wanted !== state.wanted) return state;
+      return { ...state, answered: event.wanted, failure: event.message };
     case "typed":
       return anew({ ...state, typed: { ...state.typed, [event.field]: event.text } });
-    case "set back": {
-      const others = Object.entries(state.typed).filter(([field]) => field !== event.field);
-      return anew({ ...state, typed: Object.fromEntries(others) });
-    }
     case "computed":
       if (event.work !== state.work) return state;
       return { ...state, computed: new Map(state.computed).set(event.block.block.id, event.block) };

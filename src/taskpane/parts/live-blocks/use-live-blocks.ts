@@ -6,11 +6,9 @@ import { registry } from "../../../functions/registry";
 import { TableError } from "../../../workbook/table-error";
 import type { WorkbookWith } from "../../pane-workbook";
 import { inSlices } from "../in-slices";
+import { useWorkbookChanges } from "../use-workbook-changes";
 import { readHerdTables } from "./read-herd-tables";
 import { initialLiveState, type LiveEvent, type LiveState, nextLiveState } from "./state";
-
-/** Typing in the workbook reports change after change: figures are computed anew once it has paused. */
-const PAUSE_MS = 300;
 
 const specs = new Map(registry.map((spec) => [spec.id, spec]));
 
@@ -39,17 +37,7 @@ export function useLiveBlocks(
   const latest = useRef(state);
   latest.current = state;
 
-  useEffect(() => {
-    let pause: ReturnType<typeof setTimeout> | undefined;
-    const unwatch = port.watchChanges(() => {
-      clearTimeout(pause);
-      pause = setTimeout(() => dispatch({ type: "workbook changed" }), PAUSE_MS);
-    });
-    return () => {
-      clearTimeout(pause);
-      unwatch();
-    };
-  }, [port]);
+  useWorkbookChanges(port, tables, () => dispatch({ type: "workbook changed" }));
 
   useEffect(() => {
     readHerdTables(port, tables, today()).then(

@@ -31,19 +31,27 @@ export interface PutPorts {
 
 const FIRST_CELL = "A1";
 
-/** Writes a block as live formulas. `selected` is the cell that the user has selected, `id` the save that it can be taken back by. */
+/** A try at putting a block. One that broke off is tried again at its own place, so that nothing is written twice. */
+export interface Attempt {
+  /** The save that the block can be taken back by. */
+  readonly id: string;
+  place?: CellPlace;
+}
+
+/** Writes a block as live formulas. `selected` is the cell that the user has selected. */
 export async function putBlock(
   { tables, book }: PutPorts,
   wanted: BlockToPut,
   target: Target,
   selected: CellPlace | undefined,
-  id: string,
+  attempt: Attempt,
 ): Promise<PutBlock> {
   const references = await wanted.references();
   const { block, specOf, given = {}, computed = [] } = wanted;
   const laidOutAt = (address: string) =>
     layOutBlock(block, { references, specOf, at: cellPosition(address), given, computed });
-  const place = await placeFor(book, block.title, target, selected, laidOutAt(FIRST_CELL).room);
+  attempt.place ??= await placeFor(book, block.title, target, selected, laidOutAt(FIRST_CELL).room);
+  const { id, place } = attempt;
   const laidOut = laidOutAt(place.address);
   const cells = { ...cellBlockOf(laidOut, place.sheet, cellPosition(place.address)), id, title: block.title };
   const { chartsLeftOut } = await tables.writeBlock(cells);

@@ -2,8 +2,10 @@ import "./put-in-sheet.css";
 import { useEffect, useId, useMemo, useReducer, useRef, useState } from "preact/hooks";
 import type { SelectedCell } from "../../../workbook/port";
 import type { WorkbookWith } from "../../pane-workbook";
+import { asTableError } from "../../../workbook/table-error";
 import { Note, TextList } from "../blocks";
-import { type BlockToPut, putBlock } from "./put-block";
+import { SlowStatus } from "../slow-status";
+import { type Attempt, type BlockToPut, putBlock } from "./put-block";
 import { nextPut, nothingPut, type PutState, type Target } from "./state";
 
 interface PutInSheetProps {
@@ -20,16 +22,24 @@ export function PutInSheet({ wanted, workbook, unready }: PutInSheetProps) {
   const [state, dispatch] = useReducer(nextPut, nothingPut);
   const latest = useRef({ state, selected, wanted });
   latest.current = { state, selected, wanted };
+  /** The try of which nobody knows yet whether it was written. */
+  const attempt = useRef<Attempt>();
   const id = useId();
 
   useEffect(() => port.watchSelection(setSelected), [port]);
 
   useEffect(() => {
     const { state, selected, wanted } = latest.current;
-    const refused = (error: unknown): void => dispatch({ type: "refused", message: messageOf(error) });
+    const refused = (error: unknown): void => {
+      if (asTableError(error)?.kind !== "uncertain") attempt.current = undefined;
+      dispatch({ type: "refused", message: messageOf(error) });
+    };
     if (state.doing === "putting") {
-      const newId = crypto.randomUUID();
-      putBlock({ tables, book }, wanted, state.target, selected, newId).then((put) => dispatch({ type: "put", put }), refused); // prettier-ignore
+      attempt.current ??= { id: crypto.randomUUID() };
+      putBlock({ tables, book }, wanted, state.target, selected, attempt.current).then((put) => {
+        attempt.current = undefined;
+        dispatch({ type: "put", put });
+      }, refused);
     } else if (state.doing === "taking back" && state.takingBack !== undefined) {
       tables.takeBack(state.takingBack).then(() => dispatch({ type: "taken back" }), refused);
     }
@@ -50,7 +60,10 @@ export function PutInSheet({ wanted, workbook, unready }: PutInSheetProps) {
             id={id}
             value={state.target}
             disabled={isBusy}
-            onChange={(event) => dispatch({ type: "target chosen", target: event.currentTarget.value as Target })}
+            onChange={(event) => {
+              attempt.current = undefined;
+              dispatch({ type: "target chosen", target: event.currentTarget.value as Target });
+            }}
           >
             <option value="new sheet">on a new sheet</option>
             <option value="this sheet">on the sheet {selected.sheet}, where it is free</option>
@@ -66,8 +79,9 @@ export function PutInSheet({ wanted, workbook, unready }: PutInSheetProps) {
         aria-label={`Put in the sheet: ${title}`}
         onClick={() => dispatch({ type: "put pressed" })}
       >
-        {state.doing === "putting" ? "Writing …" : "Put in the sheet"}
+        Put in the sheet
       </button>
+      <SlowStatus doing={doingOf(state, title)} />
       {unready !== undefined && <small>{unready}</small>}
       <div role="status">
         <Told state={state} />
@@ -79,7 +93,7 @@ export function PutInSheet({ wanted, workbook, unready }: PutInSheetProps) {
           aria-label={`Take back: ${title}`}
           onClick={() => dispatch({ type: "take back pressed", id: standing.id })}
         >
-          {state.doing === "taking back" ? "Taking back …" : "Take back"}
+          Take back
         </button>
       )}
     </div>
@@ -97,9 +111,16 @@ function Told({ state: { told, put } }: { readonly state: PutState }) {
           <TextList texts={put.refusals} />
         </>
       )}
-      {put !== undefined && put.chartsLeftOut.length > 0 && <p>Its pictures are drawn in Excel only.</p>}
+      {put !== undefined && told.kind === "done" && put.chartsLeftOut.length > 0 && (
+        <p>Its pictures are drawn in Excel only.</p>
+      )}
     </Note>
   );
+}
+
+function doingOf({ doing }: PutState, title: string): string | undefined {
+  if (doing === "putting") return `Writing ${title} …`;
+  return doing === "taking back" ? `Taking back ${title} …` : undefined;
 }
 
 function messageOf(error: unknown): string {

@@ -8,6 +8,7 @@ import { BlockFigures } from "../../parts/live-blocks/block-figures";
 import { isBusy, LiveStatus } from "../../parts/live-blocks/live-status";
 import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
 import { ChosenField } from "../../parts/typed-field";
+import { answerOf } from "./answer";
 import { type Field, givenTo, readFields } from "./given";
 import { milkPriceOf } from "./milk-price";
 import { Bill, billOf } from "./sections/bill";
@@ -134,7 +135,7 @@ interface PartProps {
 
 function Part({ title, props, answer, opened = false, draw: Content }: PartProps) {
   return (
-    <Fold title={title} answer={answer?.(props)} opened={opened}>
+    <Fold title={title} answer={answer && answerOf(props, () => answer(props))} opened={opened}>
       <Content {...props} />
     </Fold>
   );

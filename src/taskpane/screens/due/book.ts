@@ -24,6 +24,9 @@ const NAMES: Readonly<Record<TableKey, string>> = {
   trimRules: "TrimRules",
 };
 
+/** The tables that the screen reads. */
+export const DUE_TABLES: readonly string[] = Object.values(NAMES);
+
 /** Reads the tables from the workbook. */
 export async function readBook(port: TablePort): Promise<DueBook> {
   const present = new Set((await port.listTables()).map(({ name }) => name));

@@ -1,15 +1,14 @@
 import "./due.css";
 import { useCallback, useEffect, useReducer, useRef, useState } from "preact/hooks";
 import type { WorkbookWith } from "../../pane-workbook";
+import { DUE_TABLES } from "./book";
 import { doingOf } from "./doing";
 import { read, save, takeBack, writeList } from "./effects";
 import { nextState } from "./model";
+import { useWorkbookChanges } from "../../parts/use-workbook-changes";
 import { PrintSheet } from "./print-sheet";
 import { initialState } from "./state";
 import { DueView } from "./view";
-
-/** Typing in the workbook reports change after change: the list is drawn up anew once it has paused. */
-const PAUSE_MS = 300;
 
 /** The screen, fed by the workbook. */
 export function Due({ tables, today }: WorkbookWith<"tables">) {
@@ -18,22 +17,12 @@ export function Due({ tables, today }: WorkbookWith<"tables">) {
   const latest = useRef(state);
   latest.current = state;
 
-  useEffect(() => {
-    let pause: ReturnType<typeof setTimeout> | undefined;
-    const unwatch = tables.watchChanges(() => {
-      clearTimeout(pause);
-      pause = setTimeout(() => dispatch({ type: "workbook changed" }), PAUSE_MS);
-    });
-    return () => {
-      clearTimeout(pause);
-      unwatch();
-    };
-  }, [tables]);
+  useWorkbookChanges(tables, DUE_TABLES, () => dispatch({ type: "workbook changed" }));
 
   const [answered, setAnswered] = useState(0);
   useEffect(() => {
     void read(tables, wanted).then((event) => {
-      setAnswered(wanted);
+      setAnswered((last) => Math.max(last, wanted));
       dispatch(event);
     });
   }, [tables, wanted]);

@@ -4,6 +4,7 @@ import { blockOf } from "../../../../src/blocks/gallery";
 import { BlockFigures } from "../../../../src/taskpane/parts/live-blocks/block-figures";
 import { readHerdTables } from "../../../../src/taskpane/parts/live-blocks/read-herd-tables";
 import { specOf } from "../../../../src/taskpane/parts/live-blocks/use-live-blocks";
+import { answerOf } from "../../../../src/taskpane/screens/cells/answer";
 import { givenTo, isComputable, readFields } from "../../../../src/taskpane/screens/cells/given";
 import { milkPriceOf } from "../../../../src/taskpane/screens/cells/milk-price";
 import { testDays } from "../../../../src/taskpane/screens/cells/test-days";
@@ -99,19 +100,34 @@ describe("what a book lacks is said, and the rest stands", () => {
     expect((await computed("no price", "yearly-bill")).number("milk")).toBeGreaterThan(0);
   });
 
-  test.each(["empty", "no tables"])("%s: no figure, and no crash", async (name) => {
-    for (const id of [
-      "yearly-bill",
-      "top-cows",
-      "what-if",
-      "tank-and-cows",
-      "cell-changes",
-      "dry-period",
-      "legal-limit",
-    ]) {
+  test.each(["empty", "no tables"])("%s: no figure, each with its reason, and no crash", async (name) => {
+    for (const [id, part] of [
+      ["yearly-bill", "summary"],
+      ["top-cows", "cows"],
+      ["what-if", "now"],
+      ["tank-and-cows", "tank"],
+      ["cell-changes", "changes"],
+      ["dry-period", "dry"],
+      ["legal-limit", "rolling"],
+    ] as const) {
       const figures = await computed(name, id);
-      expect(figures.number("milk")).toBeUndefined();
+      expect([id, figures.number(part), figures.spilled(part), figures.reason(part)]).toEqual([
+        id,
+        undefined,
+        undefined,
+        expect.stringMatching(/[a-z]{3}/),
+      ]);
     }
+  });
+
+  test("a section tells no finding before its figures are there, nor while a field holds what cannot be", async () => {
+    const read = readFields({}, milkPriceOf(undefined));
+    const nothingYet = new BlockFigures({ block: blockOf("top-cows"), inputs: [], parts: [] });
+    expect(answerOf({ figures: nothingYet, read }, () => "No cow.")).toBeUndefined();
+    const figures = await computed("sound", "top-cows");
+    expect(answerOf({ figures, read }, () => "No cow.")).toBe("No cow.");
+    const wrong = readFields({ number: "abc" }, milkPriceOf(undefined));
+    expect(answerOf({ figures: nothingYet, read: wrong }, () => "No cow.")).toBe("Mend what is typed first.");
   });
 });
 

@@ -172,6 +172,14 @@ describe("a typed number", () => {
     });
   });
 
+  test.each(["1,000", "9.999", "12,500"])("%s can be one or a thousand, and is asked about", (text) => {
+    expect(typedNumber(text, { name: "The count", min: 1, max: 20_000 })).toMatchObject({ kind: "wrong" });
+    expect(typedNumber("1,000", { name: "The count", min: 1, max: 9999 })).toEqual({
+      kind: "wrong",
+      message: 'The count: "1,000" can mean two numbers. Type 1000, or 1.0000.',
+    });
+  });
+
   test("a comma parts decimals, and nothing typed is a blank", () => {
     const price = { name: "Price", min: 0, max: 1000, exclusiveMin: true };
     expect(typedNumber("0,46", price)).toEqual({ kind: "number", value: 0.46 });

@@ -37,13 +37,6 @@ test("figures stay while new ones are on their way, and go where they cannot be 
   expect(nextLiveState(typed, { type: "not computed", work: 2, id: "yearly-bill" }).computed.size).toBe(0);
 });
 
-test("a field that is set back holds what is usual again", () => {
-  const state = after({ type: "typed", field: "days", text: "30" }, { type: "set back", field: "days" });
-  expect(state.typed).toEqual({});
-  // Nothing was read yet, so there is nothing to compute.
-  expect(state.work).toBe(0);
-});
-
 test("work that is no longer wanted ends without its rest", async () => {
   const done: number[] = [];
   function* work(): Generator<void, string> {

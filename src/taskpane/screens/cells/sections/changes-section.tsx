@@ -24,11 +24,13 @@ export function Changes(props: SectionProps) {
   const before = figures.number("before");
   return (
     <>
-      <p>
-        {before === undefined
-          ? "There is no test before this one: every cow counts as tested for the first time."
-          : `Against the test of ${isoDate(before)}.`}
-      </p>
+      {figures.isComputed && (
+        <p>
+          {before === undefined
+            ? "There is no test before this one: every cow counts as tested for the first time."
+            : `Against the test of ${isoDate(before)}.`}
+        </p>
+      )}
       <FieldOf {...props} field="limit" label="High from, thousand/mL" />
       <Shares {...props} part="changes" title="Cows of those at risk" drawn={DRAWN} />
       <p class="quiet">

@@ -1,23 +1,22 @@
 import { PutLiveBlock } from "../../../parts/live-blocks/put-live-block";
 import { TypedField } from "../../../parts/typed-field";
-import type { Field } from "../given";
+import { MEND_FIRST } from "../answer";
+import { type Field, isComputable } from "../given";
 import type { SectionProps } from "./props";
 
 interface FieldOfProps extends Pick<SectionProps, "shown" | "read" | "type"> {
   readonly field: Field;
   readonly label: string;
-  readonly hint?: string;
 }
 
 /** A number that the user may change; the figures follow as it is typed. */
-export function FieldOf({ field, label, hint, shown, read, type }: FieldOfProps) {
+export function FieldOf({ field, label, shown, read, type }: FieldOfProps) {
   return (
     <TypedField
       label={label}
       numeric
       value={shown[field]}
       problem={read.problems[field]}
-      hint={hint}
       onText={(text) => type(field, text)}
     />
   );
@@ -42,9 +41,11 @@ export function Sentences({ texts }: { readonly texts: readonly string[] }) {
 /** Puts the section's block into the sheet. */
 export function Put({ figures, given, read, workbook }: SectionProps) {
   const { computed } = figures;
-  const names = computed.block.inputs.map(({ name }) => name);
-  const isWrong = names.some((name) => name in read.problems);
-  const needsPrice = names.includes("milkPrice") && read.price === undefined;
-  const unready = isWrong ? "Mend what is typed first." : needsPrice ? "Type the price of a litre first." : undefined;
+  const needsPrice = computed.block.inputs.some(({ name }) => name === "milkPrice") && read.price === undefined;
+  const unready = !isComputable(computed.block, read)
+    ? MEND_FIRST
+    : needsPrice
+      ? "Type the price of a litre first."
+      : undefined;
   return <PutLiveBlock computed={computed} given={given} workbook={workbook} unready={unready} />;
 }

@@ -35,6 +35,7 @@ const MOST_LABELS = 4;
 
 function ByTest({ figures }: { readonly figures: BlockFigures }) {
   const rows = figures.rows("tests").filter(([day]) => typeof day === "number");
+  if (!figures.isComputed) return null;
   if (rows.length < 2) return <p class="quiet">With a second test the tank and the usual cow are drawn over time.</p>;
   const days = rows.map(([day]) => day as number);
   const every = Math.ceil(days.length / MOST_LABELS);

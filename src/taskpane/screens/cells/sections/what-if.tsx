@@ -20,20 +20,10 @@ export function WhatIfSection(props: SectionProps) {
   return (
     <>
       <FieldOf {...props} field="highest" label="Highest cows cured" />
-      {cured !== undefined && (
-        <p role="status">
-          {cured}
-          {tank("curedTank")}
-        </p>
-      )}
+      <p role="status">{cured !== undefined && cured + tank("curedTank")}</p>
       <Refused sentence={figures.reason("cured")} />
       <FieldOf {...props} field="ceiling" label="No cow above, thousand/mL" />
-      {below !== undefined && (
-        <p role="status">
-          {below}
-          {tank("belowTank")}
-        </p>
-      )}
+      <p role="status">{below !== undefined && below + tank("belowTank")}</p>
       {figures.reason("below") !== figures.reason("cured") && <Refused sentence={figures.reason("below")} />}
       <p class="quiet">{WHAT_IF_CAUTION}</p>
       <Put {...props} />

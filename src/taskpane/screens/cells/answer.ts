@@ -1,0 +1,14 @@
+import { isComputable } from "./given";
+import type { SectionProps } from "./sections/props";
+
+/** Stands in place of figures while a field of theirs holds what cannot be. */
+export const MEND_FIRST = "Mend what is typed first.";
+
+/** The answer of a section in a line; none before its figures are there. */
+export function answerOf(
+  props: Pick<SectionProps, "figures" | "read">,
+  answer: () => string | undefined,
+): string | undefined {
+  if (!isComputable(props.figures.computed.block, props.read)) return MEND_FIRST;
+  return props.figures.isComputed ? answer() : undefined;
+}
