@@ -8,7 +8,7 @@ import { part } from "../expression/places";
 import { findingsOfPeriod, inPeriod, period, to } from "./inputs";
 
 /** Below this share of the milking cows the lesions found may not be those of the herd. Common practice, no source. */
-const ENOUGH = 0.8;
+export const ENOUGH_EXAMINED = 0.8;
 
 const { cow, calved, left, dryOff } = columns("Cows", "cow", "calved", "left", "dryOff");
 const { cow: found } = columns("Findings", "cow");
@@ -64,7 +64,7 @@ export const coverage: Block = {
       id: "enough",
       label: "Do they speak for the herd",
       value: iff(
-        is(part("share"), "<", ENOUGH),
+        is(part("share"), "<", ENOUGH_EXAMINED),
         "fewer than 80 % were examined: the shares may not be those of the herd",
         "80 % or more were examined",
       ),

@@ -1,6 +1,7 @@
 import type { DaySerial } from "../../../core/shared/days";
 import type { TableErrorKind } from "../../../workbook/table-error";
 import type { Outcome } from "../../../core/claws/next-look";
+import { DAYS_AHEAD } from "../../days-ahead";
 import type { DueBook } from "./book";
 import { type Filter, type GroupBy, noFilter } from "./grouping";
 import type { DueLine } from "./line";
@@ -93,8 +94,6 @@ export type DueEvent =
   | { readonly type: "print pressed" }
   | { readonly type: "printed" };
 
-/** The list looks a week ahead unless asked for more. */
-export const DAYS_AHEAD = 7;
 /** A screen of lines is drawn at once; so many more each time they are asked for. */
 export const LINES_AT_ONCE = 60;
 

@@ -1,4 +1,5 @@
 import type { ComputedBlock } from "../../../blocks/compute";
+import { ENOUGH_EXAMINED } from "../../../blocks/herd/coverage";
 import { formatNumber } from "../../format";
 import type { CowGroup } from "./choices";
 import { type Headline, headlineOf } from "./headline";
@@ -28,15 +29,13 @@ export function answerOf(computed: ReadonlyMap<string, ComputedBlock>, group: Co
   return headlineOf(table);
 }
 
-/** Below this share of the milking cows the lesions found may not be those of the herd. Common practice, no source. */
-const ENOUGH = 0.8;
-
 /** What to make of figures from a part of the herd; undefined where enough cows were examined. */
 export function coverageWarning(computed: ComputedBlock | undefined): string | undefined {
   if (computed === undefined) return undefined;
   const figures = new BlockFigures(computed);
   const [milking, examined, share] = ["milking", "examined", "share"].map((id) => figures.number(id));
-  if (milking === undefined || examined === undefined || share === undefined || share >= ENOUGH) return undefined;
+  if (milking === undefined || examined === undefined || share === undefined || share >= ENOUGH_EXAMINED)
+    return undefined;
   const cows = `${formatNumber(examined, "#,##0")} of ${formatNumber(milking, "#,##0")} milking cows`;
   return `${cows} were examined in this time (${formatNumber(share, "0%")}). Below 80 % the shares may not be those of the herd: cows that are lifted because they are lame have more lesions.`;
 }

@@ -1,4 +1,6 @@
+import { ENOUGH_EXAMINED } from "../../../blocks/herd/coverage";
 import { disorderOf } from "../../../core/claws/disorder-key";
+import { FEW_CASES } from "../../../core/claws/lesion-rate";
 import type { DaySerial } from "../../../core/shared/days";
 import { EU_TANK_LIMIT_THOUSAND } from "../../../core/reference/regulation-853-2004";
 import { counted, formatNumber } from "../../format";
@@ -62,10 +64,6 @@ export const THINGS_NAMED = 3;
 
 /** Above this share of the limit the tank is called near it. Common practice, no source. */
 const NEAR_LIMIT = 0.75;
-/** Below this share of cows examined, rates by cow lean towards the lame ones. Common practice, no source. */
-const ENOUGH_EXAMINED = 0.8;
-/** Fewer cases than this make no thing of their own: chance moves them too much. */
-const FEW_CASES = 10;
 /** Of the tank's cells, from which on the cows that lose most are worth a look one by one. Common practice, no source. */
 const MUCH_OF_TANK = 0.2;
 
