@@ -4,8 +4,8 @@ import type { BlockData } from "./data";
 import { rowsOf, single } from "./expression/elementwise";
 import { type Expression, literal } from "./expression/expression";
 import type { Rows } from "./expression/values";
-import { type ErrorCode, Fault } from "./expression/fault";
-import { cellOfSeries, columnOfSeries } from "./expression/places";
+import { type ErrorCode, Fault, MissingData } from "./expression/fault";
+import { cellOfSeries, columnOfSeries, part as cellPart } from "./expression/places";
 import { BlockRun, type SpecOf } from "./expression/run";
 import { dayAbove, figuresOfDay } from "./series";
 
@@ -121,6 +121,17 @@ function computePart(part: Figure | Table, run: BlockRun): ComputedPart {
   }
 }
 
+/** What the workbook lacks for the days before the last: a sheet could not hold their formula, whatever the last day. */
+function missingBefore(part: Series, row: number, run: BlockRun): MissingData | undefined {
+  try {
+    part.before(cellPart(cellOfSeries(part.id, row, 0))).compute(run);
+  } catch (error) {
+    if (error instanceof MissingData) return error;
+    if (!(error instanceof Fault)) throw error;
+  }
+  return undefined;
+}
+
 /** From the last day upwards, as the cells refer to each other. */
 function* computeSeries(part: Series, run: BlockRun): Generator<void, ComputedPart, void> {
   const { id, length, columns, last } = part;
@@ -137,13 +148,18 @@ function* computeSeries(part: Series, run: BlockRun): Generator<void, ComputedPa
       return error.code;
     }
   };
+  /** Parts below that take something from the series are refused with it. */
+  const refused = (fault: Fault): ComputedPart => {
+    columns.forEach((_, column) => run.setPart(columnOfSeries(id, column), fault));
+    for (let row = 0; row < length; row++) run.setPart(cellOfSeries(id, row, 0), fault);
+    return { kind: "refused", part, error: fault.code, sentence: fault.sentence };
+  };
   for (let row = length - 1; row >= 0; row--) {
     const day = compute(row === length - 1 ? last : dayAbove(part, row + 1));
-    if (problems.size > 0 && row === length - 1) {
-      const fault = new Fault(day as ErrorCode, [...problems][0]!);
-      return { kind: "refused", part, error: fault.code, sentence: fault.sentence };
-    }
+    if (problems.size > 0 && row === length - 1) return refused(new Fault(day as ErrorCode, [...problems][0]!));
     run.setPart(cellOfSeries(id, row, 0), day);
+    const missing = row === length - 1 ? missingBefore(part, row, run) : undefined;
+    if (missing !== undefined) return refused(missing);
     rows.unshift([day, ...figuresOfDay(part, row).map(compute)]);
     if (row === length - 1) remarks = [...run.remarks];
     yield;

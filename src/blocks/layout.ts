@@ -120,12 +120,20 @@ class Layout {
       // What was begun of the part makes way for the sentence.
       this.#cells.length = Math.min(this.#cells.length, start);
       this.#row = start;
-      Reflect.deleteProperty(this.#places, part.id);
+      this.#forget(part);
       const label = part.kind === "figure" ? part.label : part.title;
       this.#refusals.push(`${label}: ${error.sentence}`);
       this.#put(this.#row, 0, { value: label, look: "label" });
       this.#put(this.#row++, 1, { value: error.sentence, look: "warning" });
     }
+  }
+
+  /** Parts below must not point at the cells that a refused one would have had. */
+  #forget(part: Part): void {
+    Reflect.deleteProperty(this.#places, part.id);
+    if (part.kind !== "series") return;
+    for (let row = 0; row < part.length; row++) Reflect.deleteProperty(this.#places, cellOfSeries(part.id, row, 0));
+    part.columns.forEach((_, column) => this.#ranges.delete(columnOfSeries(part.id, column)));
   }
 
   #addFigure({ id, label, value, format, unit, note }: Figure): void {
@@ -193,11 +201,13 @@ class Layout {
     for (let row = 0; row < length; row++) this.#places[cellOfSeries(id, row, 0)] = { row: top + 1 + row, column: 0 };
     const names = this.#names();
     for (let row = 0; row < length; row++) {
-      const day = row === length - 1 ? last : dayAbove(part, row + 1);
-      [day, ...figuresOfDay(part, row)].forEach((expression, column) => {
+      // Without its days there is no series: only its figures may be missing.
+      const day = (row === length - 1 ? last : dayAbove(part, row + 1)).text(names);
+      const figures = figuresOfDay(part, row).map((figure) => this.#textOr(figure, names, part, row));
+      [day, ...figures].forEach((formula, column) => {
         const { format } = columns[column]!;
         this.#put(top + 1 + row, column, {
-          formula: this.#textOr(expression, names, part, row),
+          formula,
           look: "computed",
           ...(column > 0 ? { alignRight: true } : {}),
           ...(format === undefined ? {} : { numberFormat: format }),
@@ -260,6 +270,7 @@ class Layout {
     return {
       column: (table, key) => references.column(table, key),
       range: (table, key) => references.range(table, key),
+      ranges: (table, key) => references.ranges(table, key),
       settings: (table) => references.settings(table),
       asOf: references.asOf,
       scale: references.scale,

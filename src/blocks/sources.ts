@@ -6,6 +6,7 @@ import type { Names } from "./expression/names";
 const anyNames: Names = {
   column: (table, key) => `${table}[${key}]`,
   range: (table, key) => `${table}[${key}]`,
+  ranges: (table, key) => [`${table}[${key}]`],
   settings: (table) => table,
   input: () => "A1",
   part: () => "A1",

@@ -1,13 +1,14 @@
 import { headingOf } from "../tables";
 import type { Expression, Run } from "./expression";
 import type { Rows } from "./values";
-import { MissingData } from "./fault";
+import { MissingColumn, MissingData } from "./fault";
 
 /** A column of a table: "Findings[Cow]". */
 export function column(table: string, key: string): Expression {
   return {
     isKept: true,
     text: (names) => names.column(table, key),
+    ranges: (names) => names.ranges(table, key),
     compute: (run) => columnRows(run, table, key),
   };
 }
@@ -24,8 +25,8 @@ function columnRows(run: Run, table: string, key: string): Rows {
 }
 
 /** What a workbook lacks, in words. */
-export function missingColumn(table: string, key: string, hasTable: boolean): MissingData {
-  return new MissingData(
+export function missingColumn(table: string, key: string, hasTable: boolean): MissingColumn {
+  return new MissingColumn(
     hasTable ? `${table} has no column ${headingOf(table, key)}.` : `The workbook has no table ${table}.`,
   );
 }
@@ -38,7 +39,8 @@ export function columnOrBlanks(table: string, key: string, beside: string): Expr
       try {
         return wanted.text(names);
       } catch (error) {
-        if (!(error instanceof MissingData)) throw error;
+        // A column that is there and cannot be named is no blank one.
+        if (!(error instanceof MissingColumn)) throw error;
         return `IF(${other.text(names)}="","","")`;
       }
     },

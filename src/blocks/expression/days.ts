@@ -57,8 +57,12 @@ export function earliestDay(days: Expression): Expression {
 function latest(days: Expression, operator: "<" | "<=", limit: Expression, none: string): Expression {
   const expression: Expression = {
     text(names) {
-      const [column, criterion] = [days.text(names), `"${operator}"&${bracketed(limit, names)}`];
-      return `IF(COUNTIFS(${column},${criterion})=0,"${none}",MAXIFS(${column},${column},${criterion}))`;
+      const criterion = `"${operator}"&${bracketed(limit, names)}`;
+      const ranges = days.ranges?.(names) ?? [days.text(names)];
+      const counts = ranges.map((range) => `COUNTIFS(${range},${criterion})`).join("+");
+      const latestOfEach = ranges.map((range) => `MAXIFS(${range},${range},${criterion})`);
+      const found = latestOfEach.length === 1 ? latestOfEach[0] : `MAX(${latestOfEach.join(",")})`;
+      return `IF(${counts}=0,"${none}",${found})`;
     },
     compute: (run) =>
       run.once(expression, () => {

@@ -32,9 +32,14 @@ export class Fault extends Error {
 
 /** A table or column that a figure needs is not in the workbook, or cannot be named in a formula. */
 export class MissingData extends Fault {
-  override readonly name = "MissingData";
+  override readonly name: string = "MissingData";
 
   constructor(sentence: string) {
     super("#N/A", sentence);
   }
+}
+
+/** The workbook has no such table or column: what may do without it goes on as if it were blank. */
+export class MissingColumn extends MissingData {
+  override readonly name = "MissingColumn";
 }

@@ -10,6 +10,8 @@ export interface References {
    * where the farm's words or units would have to be translated.
    */
   range(table: string, key: string): string;
+  /** The same, one range for each list in which the table stands. */
+  ranges(table: string, key: string): readonly string[];
   /** A settings table without its headings: "Targets". Throws MissingData where there is none. */
   settings(table: string): string;
   /** The day that the workbook counts from: "AsOf" where it has that name, else "TODAY()". */

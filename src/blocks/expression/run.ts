@@ -27,6 +27,7 @@ export class BlockRun implements Run {
     this.#names = {
       column: (table, key) => `${table}[${key}]`,
       range: (table, key) => `${table}[${key}]`,
+      ranges: (table, key) => [`${table}[${key}]`],
       settings: (table) => table,
       input: (name) => cellText(() => this.input(name)),
       part: (id) => cellText(() => this.part(id)),

@@ -1,22 +1,16 @@
-import { disorderOf } from "../../core/claws/disorder-key";
-import { SOUND } from "../../core/claws/findings";
 import { milkInKg } from "../../core/shared/milk-units";
-import { LesionWords } from "../../herd/codes/words";
-import { columnCells } from "../../herd/mapping/block";
-import { converter } from "../../herd/mapping/convert";
+import { CELLS_PER_THOUSAND } from "../../herd/mapping/convert";
+import { scaleIn } from "../../herd/mapped-port/scale-of";
 import { DAY_ORDERS, type MappedColumn, placeOf } from "../../herd/mapping/mapping";
 import type { ResolvedMapping, ResolvedSource } from "../../herd/mapping/resolve";
 import { isHerdTable, mappedColumns } from "../../herd/mapping/targets";
-import { foldHeading } from "../../herd/read-rows";
 import { cellAddress } from "../../workbook/cell-address";
-import type { PlainCell } from "../../workbook/port";
 import type { TableContent, TableInfo } from "../../workbook/table-port";
-import { wordsTable } from "../../workbook/words-table";
 import { missingColumn } from "../expression/columns";
 import { MissingData } from "../expression/fault";
 import type { References } from "../expression/names";
-import { literalText } from "../expression/values";
 import { headingOf } from "../tables";
+import { choiceText, lesionText } from "./farm-words";
 import { ownReferences, tableColumn } from "./own";
 
 /** A workbook with lists of the farm's own. */
@@ -29,38 +23,62 @@ export interface MappedWorkbook {
   readonly hasAsOf: boolean;
 }
 
+/** A column of ours in one of the farm's lists. */
+interface ColumnInList {
+  readonly list: ResolvedSource;
+  readonly column: MappedColumn;
+}
+
 /**
  * How formulas name the farm's own lists: its units and words are turned into ours inside the formula, so that every
- * figure is the same as from our own tables.
+ * figure is the same as from our own tables. Several lists of one table, such as a sheet a year, stand one below the
+ * other in the formula.
  */
-export function mappedReferences({ resolved, tables, words, hasAsOf }: MappedWorkbook): References {
+export function mappedReferences({ resolved: { sources }, tables, words, hasAsOf }: MappedWorkbook): References {
   const own = ownReferences(tables, hasAsOf);
-  const sources = new Map(resolved.sources.map((found) => [found.source.table as string, found]));
-  const mapped = (table: string, key: string): { found: ResolvedSource; column: MappedColumn } | undefined => {
-    const found = sources.get(table);
-    if (found === undefined) return undefined;
-    const column = found.source.columns.find((known) => known.key === key);
-    if (column === undefined) throw missingColumn(table, key, true);
-    return { found, column };
+  /** The column in every list of a table; undefined where the table is none of the farm's lists. */
+  const inLists = (table: string, key: string): readonly ColumnInList[] | undefined => {
+    const lists = sources.filter(({ source }) => source.table === table);
+    if (lists.length === 0) return undefined;
+    const columns = lists.map((list) => ({ list, column: list.source.columns.find((known) => known.key === key) }));
+    const found = columns.filter((each): each is ColumnInList => each.column !== undefined);
+    if (found.length === 0) throw missingColumn(table, key, true);
+    const without = columns.find(({ column }) => column === undefined);
+    if (without === undefined) return found;
+    throw new MissingData(
+      `${table}, ${headingOf(table, key)}: ${placeOf(without.list.source)} has no such column and another list has, so no formula can name it for both. The pane shows the figure.`,
+    );
   };
-  const score = sources.get("Scores")?.source.columns.find(({ key }) => key === "score");
-  return {
-    ...own,
-    column(table, key) {
-      const place = mapped(table, key);
-      return place === undefined ? own.column(table, key) : translated(place.found, place.column, words);
-    },
-    range(table, key) {
-      const place = mapped(table, key);
-      if (place === undefined) return own.range(table, key);
-      const text = rangeText(place.found, place.column);
-      if (translated(place.found, place.column, words) === text) return text;
+  const ranges = (table: string, key: string): readonly string[] => {
+    const places = inLists(table, key);
+    if (places === undefined) return own.ranges(table, key);
+    return places.map((place) => {
+      const text = rangeText(place);
+      if (translated(place, words) === text) return text;
       throw new MissingData(
         `${table}, ${headingOf(table, key)}: the farm's words or units cannot be translated inside this formula. The pane shows the figure.`,
       );
+    });
+  };
+  return {
+    ...own,
+    column(table, key) {
+      const places = inLists(table, key);
+      if (places === undefined) return own.column(table, key);
+      const texts = places.map((place) => translated(place, words));
+      return texts.length === 1 ? texts[0]! : `VSTACK(${texts.join(",")})`;
     },
-    scale: score?.unit === "1-5" ? "1-5" : "0-3",
-    notes: [...sources.values()].flatMap(({ source, block }) =>
+    range(table, key) {
+      const found = ranges(table, key);
+      if (found.length === 1) return found[0]!;
+      const lists = sources.filter(({ source }) => source.table === table).map(({ source }) => placeOf(source));
+      throw new MissingData(
+        `${table} stands in ${found.length} lists (${lists.join(", ")}), and this formula can ask only one. The pane shows the figure.`,
+      );
+    },
+    ranges,
+    scale: scaleIn(sources.map(({ source }) => source)),
+    notes: sources.flatMap(({ source, block }) =>
       block.table === undefined
         ? [
             `${source.table} stands as a plain range on ${placeOf(source)}: rows written below it are not in these formulas until it is a table.`,
@@ -71,18 +89,17 @@ export function mappedReferences({ resolved, tables, words, hasAsOf }: MappedWor
 }
 
 /** The cells of a mapped column as they stand. */
-function rangeText({ block }: ResolvedSource, { heading, column }: MappedColumn): string {
+function rangeText({ list: { block }, column: { heading, column } }: ColumnInList): string {
   if (block.table !== undefined) return tableColumn(block.table, heading);
   const at = (row: number): string => cellAddress({ row, column }).replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
   return `'${block.sheet.name.replaceAll("'", "''")}'!${at(block.firstRow)}:${at(block.lastRow)}`;
 }
 
-const CELLS_PER_THOUSAND = 1000;
-
-function translated(found: ResolvedSource, column: MappedColumn, words: TableContent | undefined): string {
-  const { table } = found.source;
+function translated(place: ColumnInList, words: TableContent | undefined): string {
+  const { list, column } = place;
+  const { table } = list.source;
   const { key, unit } = column;
-  const text = rangeText(found, column);
+  const text = rangeText(place);
   const numbers = (change: string): string => `IF(ISNUMBER(${text}),${text}${change},${text})`;
   if (key === "count" && unit === "cells/mL") return numbers(`/${CELLS_PER_THOUSAND}`);
   if (key === "milkKg" && (unit === "litres" || unit === "lb")) return numbers(`*${milkInKg(1, unit)}`);
@@ -92,66 +109,7 @@ function translated(found: ResolvedSource, column: MappedColumn, words: TableCon
     );
   }
   const { holds } = mappedColumns(table).find((known) => known.key === key)!;
-  if (holds === "lesion") return lesionText(found, column, words, text);
-  if (holds === "choice") return choiceText(found, column, text);
+  if (holds === "lesion") return lesionText(list, column, words, text);
+  if (holds === "choice") return choiceText(list, column, text);
   return text;
-}
-
-/** The different texts of a column. */
-function textsOf({ block }: ResolvedSource, { column }: MappedColumn): readonly string[] {
-  const place = block.columns.find((known) => known.column === column);
-  if (place === undefined) return [];
-  const texts = columnCells(block, place).filter((cell): cell is string => typeof cell === "string");
-  return [...new Map(texts.map((text) => [text.trim().toLowerCase(), text.trim()])).values()];
-}
-
-/** The farm's words become codes through its Words table, so that a word added there counts at once. */
-function lesionText(
-  found: ResolvedSource,
-  column: MappedColumn,
-  words: TableContent | undefined,
-  text: string,
-): string {
-  const known = new LesionWords(words);
-  const isCode = (word: string): boolean => word.toLowerCase() === SOUND || disorderOf(word) !== undefined;
-  const inTable = codesByWord(words);
-  const texts = textsOf(found, column);
-  const strange = texts.find(
-    (word) => !inTable.has(word.toLowerCase()) && !isCode(word) && known.codeOf(word) !== undefined,
-  );
-  if (strange !== undefined) {
-    throw new MissingData(
-      `Findings, Lesion: write "${strange}" under Words as it is written in the list, then formulas can use it.`,
-    );
-  }
-  if (words === undefined || texts.every((word) => !inTable.has(word.toLowerCase()))) return text;
-  const [word, code] = (["Word", "Code"] as const).map((heading) => `${wordsTable.name}[${heading}]`);
-  const filled = `${code}<>""`;
-  return `IFNA(XLOOKUP(${text},FILTER(${word},${filled},""),FILTER(${code},${filled},"")),${text})`;
-}
-
-function codesByWord(words: TableContent | undefined): ReadonlySet<string> {
-  if (words === undefined) return new Set();
-  const place = (heading: string): number =>
-    words.columns.findIndex((column) => foldHeading(column.heading) === foldHeading(heading));
-  const [word, code] = [place("Word"), place("Code")];
-  const filled = words.rows.filter((row) => !isBlank(row[word]) && !isBlank(row[code]));
-  return new Set(filled.map((row) => String(row[word]).trim().toLowerCase()));
-}
-
-function isBlank(cell: PlainCell | undefined): boolean {
-  return cell === null || cell === undefined || cell === "";
-}
-
-/** The few words of a foot, a claw and the like are translated one by one. */
-function choiceText(found: ResolvedSource, column: MappedColumn, text: string): string {
-  const definition = mappedColumns(found.source.table).find(({ key }) => key === column.key)!;
-  const convert = converter(column, definition, new LesionWords());
-  const pairs = textsOf(found, column).flatMap((word) => {
-    const ours = convert(word);
-    return typeof ours === "string" && ours.toLowerCase() !== word.toLowerCase() ? [[word, ours] as const] : [];
-  });
-  if (pairs.length === 0) return text;
-  const list = (side: 0 | 1): string => `{${pairs.map((pair) => literalText(pair[side])).join(";")}}`;
-  return `IFNA(XLOOKUP(${text},${list(0)},${list(1)}),${text})`;
 }

@@ -19,6 +19,7 @@ export function ownReferences(tables: readonly TableInfo[], hasAsOf: boolean): R
   return {
     column,
     range: column,
+    ranges: (table, key) => [column(table, key)],
     settings(table) {
       if (!byName.has(table)) throw new MissingData(`The workbook has no table ${table}.`);
       return table;

@@ -4,12 +4,25 @@ import type { PlainCell } from "../../../src/workbook/port";
 import type { Answers } from "../../engine/support";
 import { addressIn } from "./sheet-side";
 
+/** Stands in the line of a part that the layout refused, before the sentence it gives for that very part. */
+const REFUSED = ", as is said: ";
+
+/** Lines that no sentence of the layout explains. */
+export function unexplained(lines: readonly string[]): readonly string[] {
+  return lines.filter((line) => !line.includes(REFUSED));
+}
+
 /** The cells in which the pane and the sheet differ, as lines to be read; none where they agree. */
 export function differences(parts: readonly ComputedPart[], laidOut: LaidOutBlock, answers: Answers): string[] {
   return parts.flatMap((computed) => {
     const { id } = computed.part;
     const place = laidOut.places[id];
-    if (place === undefined) return computed.kind === "refused" ? [] : [`${laidOut.id} ${id} is not in the sheet`];
+    if (place === undefined) {
+      if (computed.kind === "refused") return [];
+      const title = computed.part.kind === "figure" ? computed.part.label : computed.part.title;
+      const refusal = laidOut.refusals.find((text) => text.startsWith(`${title}: `));
+      return [`${laidOut.id} ${id} is not in the sheet${refusal === undefined ? "" : `${REFUSED}${refusal}`}`];
+    }
     const inSheet = (row: number, column: number): PlainCell =>
       answers.value(addressIn({ row: place.row + row, column: place.column + column }), laidOut.id);
     const differ = (row: number, column: number, pane: PlainCell): string[] => {

@@ -1,4 +1,3 @@
-import { mappedReferences } from "../../../src/blocks/references/mapped";
 import { LesionWords, proposedRows } from "../../../src/herd/codes/words";
 import { guessBook } from "../../../src/herd/mapping/guess-book";
 import { DAY_ORDERS, type MappedSource } from "../../../src/herd/mapping/mapping";
@@ -6,11 +5,12 @@ import { readMapped } from "../../../src/herd/mapping/read-mapped";
 import { resolveMapping } from "../../../src/herd/mapping/resolve";
 import { textDate } from "../../../src/herd/text-dates";
 import { plainBook } from "../../../src/workbook/file/plain-book";
-import type { TableContent } from "../../../src/workbook/table-port";
 import type { SheetModel, WorkbookModel } from "../../../src/xlsx/model";
 import { workbook } from "../../engine/support";
-import { type BothSides, bothSides } from "./both-sides";
-import { dataOnly, tablesOf } from "./sheet-side";
+import type { BothSides } from "./both-sides";
+import { unexplained } from "./compare";
+import { farmSides } from "./farm-sides";
+import { dataOnly } from "./sheet-side";
 
 jest.setTimeout(180_000);
 
@@ -19,7 +19,7 @@ const FILE = "sample-workbooks/own-headings.xlsx";
 const SHEETS = ["Herd", "Feet 2026", "Milk recording", "Walking"];
 
 /** The farm's book with the words as its people confirm them. */
-function withWords(model: WorkbookModel): { readonly model: WorkbookModel; readonly words: TableContent } {
+function withWords(model: WorkbookModel): WorkbookModel {
   const resolved = resolveMapping(guessBook(plainBook(model)), plainBook(model));
   const texts = resolved.sources
     .filter(({ source }) => source.table === "Findings")
@@ -34,8 +34,7 @@ function withWords(model: WorkbookModel): { readonly model: WorkbookModel; reado
     { Words: cells as Record<string, string>, Start: { B5: AS_OF_DAY } },
     { tables: [{ sheet: "Words", name: "Words", area: `A1:B${rows.length + 1}` }], names: { AsOf: "Start!$B$5" } },
   );
-  const whole = { ...model, sheets: [...model.sheets, ...extra.sheets], names: extra.names };
-  return { model: whole, words: tablesOf(whole).get("Words")! };
+  return { ...model, sheets: [...model.sheets, ...extra.sheets], names: extra.names };
 }
 
 /** The same sheet with days in place of texts that are written like days. */
@@ -54,24 +53,10 @@ function withRealDays(source: MappedSource): MappedSource {
   return { ...source, columns: source.columns.map(({ unit, ...column }) => (DAY_ORDERS.some((order) => order === unit) || unit === undefined ? column : { ...column, unit })) }; // prettier-ignore
 }
 
-/** What differs; a part that the layout says it cannot put into the sheet is none. */
-function unexplained({ differences, laidOut }: BothSides): string[] {
-  return differences.filter((line) => {
-    const [block = ""] = line.split(" ");
-    return !(line.endsWith("is not in the sheet") && laidOut.get(block)!.refusals.length > 0);
-  });
-}
-
 async function sidesOf(book: WorkbookModel, realDays = false): Promise<BothSides> {
-  const { model, words } = withWords(book);
   const guess = guessBook(plainBook(book));
   const mapping = realDays ? { sources: guess.sources.map(withRealDays) } : guess;
-  const resolved = resolveMapping(mapping, plainBook(book));
-  const known = new LesionWords(words);
-  const tables = new Map(tablesOf(model));
-  for (const source of resolved.sources) tables.set(source.source.table, readMapped(source, known).content);
-  const references = mappedReferences({ resolved, tables: [...tablesOf(model).values()], words, hasAsOf: true });
-  return bothSides(model, AS_OF_DAY, tables, references);
+  return farmSides(withWords(book), mapping, AS_OF_DAY);
 }
 
 describe("a farm's own book", () => {
@@ -81,7 +66,7 @@ describe("a farm's own book", () => {
   });
 
   test("the sheet computes from the farm's own lists what the pane shows", () => {
-    expect(unexplained(sides)).toEqual([]);
+    expect(unexplained(sides.differences)).toEqual([]);
   });
 
   test("counts in cells/mL come into the formula as thousands", () => {
@@ -103,7 +88,7 @@ describe("the same book once its days are days", () => {
   });
 
   test("the sheet computes from the farm's own words what the pane shows", () => {
-    expect(unexplained(sides)).toEqual([]);
+    expect(unexplained(sides.differences)).toEqual([]);
   });
 
   test("its lesions can be told but for the one day that does not exist, which is named", () => {
