@@ -2,8 +2,7 @@ import type { Block } from "../block";
 import { call } from "../expression/call";
 import { dayBefore } from "../expression/days";
 import { literal } from "../expression/expression";
-import { input } from "../expression/places";
-import { DAY } from "../herd/inputs";
+import { DAY, lastOfSeries } from "../herd/inputs";
 import { LOSS_NOTES, ofTest, testDay, tests } from "./inputs";
 
 /** A year of monthly tests and the two before it. */
@@ -27,7 +26,7 @@ export const byTest: Block = {
         { heading: "Tank estimate", format: "#,##0", unit: "thousand cells/mL" },
         { heading: "Litres lost a day", format: "#,##0", unit: "litres" },
       ],
-      last: input("test"),
+      last: lastOfSeries("test"),
       before: (day) => dayBefore(tests.date, day, ""),
       figures: (day) => [
         call("CELL.MEAN", ofTest(tests.count, day)),

@@ -2,8 +2,9 @@ import type { Block } from "../block";
 import { call } from "../expression/call";
 import { columns } from "../expression/columns";
 import { monthsOn } from "../expression/days";
-import { literal } from "../expression/expression";
+import { type Expression, literal } from "../expression/expression";
 import { type Condition, filtered } from "../expression/filtered";
+import { ifNumber } from "../expression/if-number";
 import { arithmetic } from "../expression/operators";
 import { asOf, input } from "../expression/places";
 import { countOfTest } from "../expression/per-animal";
@@ -23,6 +24,14 @@ const cows = filtered(cow, ...recentlyCalved);
 const calvings = filtered(calved, ...recentlyCalved);
 const firstTest = filtered(arithmetic(calved, "+", input("firstDays")), ...recentlyCalved);
 
+/** SUMIFS takes an error in its criteria for a cow that has no test, so cleared cells are asked for before it. */
+function askedFor(counts: Expression): Expression {
+  const [from, to, firstDays] = [input("from"), input("to"), input("firstDays")];
+  const days = ifNumber(firstDays, counts, "First test from day is blank or no number: write a number of days.");
+  const upTo = ifNumber(to, days, "Calved to is blank or no day: write a date.");
+  return ifNumber(from, upTo, "Calved from is blank or no day: write a date.");
+}
+
 export const dryPeriod: Block = {
   id: "dry-period",
   title: "Over the dry period",
@@ -41,8 +50,8 @@ export const dryPeriod: Block = {
       title: "Last test before calving against the first after it",
       value: call(
         "CELL.DRYPERIOD",
-        countOfTest(cows, "last before", calvings),
-        countOfTest(cows, "first from", firstTest),
+        askedFor(countOfTest(cows, "last before", calvings)),
+        askedFor(countOfTest(cows, "first from", firstTest)),
         input("limit"),
       ),
       of: "CELL.DRYPERIOD",

@@ -39,6 +39,9 @@ export const limit: BlockInput = {
   format: "0",
 };
 
+/** What is asked for where the cell of the limit was cleared. */
+export const NO_LIMIT = "High from is blank or no number: write the count from which a cow is high.";
+
 /** Cells of one test. */
 export function ofTest(cells: Expression, day: Expression = input("test")): Expression {
   return filtered(cells, { column: column("Tests", "date"), is: "=", than: day });

@@ -3,12 +3,13 @@ import { call } from "../expression/call";
 import { columns } from "../expression/columns";
 import type { Expression } from "../expression/expression";
 import { filtered } from "../expression/filtered";
+import { ifNumber } from "../expression/if-number";
 import { lookUp } from "../expression/lookup";
 import { iff, is, isNumber } from "../expression/operators";
 import { input } from "../expression/places";
 import { DAY } from "../herd/inputs";
 import { lameFrom, lastScoring } from "../herd/lame";
-import { cows, limit, ofTest, testDay, tests } from "./inputs";
+import { cows, limit, NO_LIMIT, ofTest, testDay, tests } from "./inputs";
 
 const scores = columns("Scores", "date", "cow", "score");
 
@@ -22,7 +23,7 @@ function scored(cells: Expression): Expression {
 }
 
 const lame = lookUp(cows, scored(scores.cow), scored(reaches(scores.score, lameFrom)), "");
-const high = ofTest(reaches(tests.count, input("limit")));
+const high = ifNumber(input("limit"), ofTest(reaches(tests.count, input("limit"))), NO_LIMIT);
 
 export const lameAndHigh: Block = {
   id: "lame-and-high",

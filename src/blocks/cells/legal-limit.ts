@@ -2,9 +2,10 @@ import type { Block } from "../block";
 import { call } from "../expression/call";
 import { dayBefore } from "../expression/days";
 import { literal } from "../expression/expression";
+import { ifNumber } from "../expression/if-number";
 import { iff, is } from "../expression/operators";
 import { input, part, seriesColumn } from "../expression/places";
-import { DAY } from "../herd/inputs";
+import { DAY, lastOfSeries } from "../herd/inputs";
 import { ofTest, testDay, tests } from "./inputs";
 
 /** The months of the rolling mean, and room for two tests in one of them. */
@@ -29,7 +30,7 @@ export const legalLimit: Block = {
         { heading: "Test", format: DAY },
         { heading: "Tank estimate", format: "#,##0", unit: "thousand cells/mL" },
       ],
-      last: input("test"),
+      last: lastOfSeries("test"),
       before: (day) => dayBefore(tests.date, day, ""),
       figures: (day) => [call("TANK.ESTIMATE", ofTest(tests.count, day), ofTest(tests.milkKg, day))],
     },
@@ -44,7 +45,11 @@ export const legalLimit: Block = {
       kind: "figure",
       id: "against",
       label: "Against the limit",
-      value: iff(is(part("rolling"), ">", input("legalLimit")), "above", "not above"),
+      value: ifNumber(
+        input("legalLimit"),
+        iff(is(part("rolling"), ">", input("legalLimit")), "above", "not above"),
+        "The limit is blank or no number: write it.",
+      ),
     },
   ],
   charts: [],

@@ -3,6 +3,7 @@ import type { Block, Figure } from "../block";
 import { largest } from "../expression/aggregates";
 import { call } from "../expression/call";
 import { type Expression, literal } from "../expression/expression";
+import { ifNumber } from "../expression/if-number";
 import { arithmetic, iff, is, isNumber } from "../expression/operators";
 import { input, part } from "../expression/places";
 import { counts, days, lactations, LOSS_NOTES, milk, milkPrice, ofTest, testDay, tests } from "./inputs";
@@ -17,15 +18,28 @@ function changed(isHigh: (count: Expression) => Expression, to: Expression): Exp
   return ofTest(iff(isNumber(count), iff(isHigh(count), to, count), count));
 }
 
-const cured = changed((count) => iff(is(count, ">", NO_LOSS), is(count, ">=", part("from")), false), literal(NO_LOSS));
-const allBelow = changed((count) => is(count, ">", input("ceiling")), input("ceiling"));
+/** No cow is cured, and no count is cut down, where a cell that says how far was cleared. */
+function ofHighest(value: Expression): Expression {
+  return ifNumber(input("highest"), value, "Highest cows cured is blank, below 1 or no number: write how many.", 1);
+}
+
+const cured = ofHighest(
+  changed((count) => iff(is(count, ">", NO_LOSS), is(count, ">=", part("from")), false), literal(NO_LOSS)),
+);
+const allBelow = ifNumber(
+  input("ceiling"),
+  changed((count) => is(count, ">", input("ceiling")), input("ceiling")),
+  "No cow above is blank, below 1 or no number: write a count.",
+  1,
+);
 
 function milkOf(id: string, label: string, of: Expression): Figure {
   return { kind: "figure", id, label, value: call("CELL.HERDLOSS", of, lactations, input("days")), format: "#,##0" };
 }
 
 function lessThanNow(id: string, label: string, than: string): Figure {
-  const value = arithmetic(arithmetic(part("now"), "-", part(than)), "*", input("milkPrice"));
+  const money = arithmetic(arithmetic(part("now"), "-", part(than)), "*", input("milkPrice"));
+  const value = ifNumber(input("milkPrice"), money, "Milk price is blank or no number: write the price of a litre.");
   return { kind: "figure", id, label, value, format: "#,##0" };
 }
 
@@ -43,7 +57,7 @@ export const whatIf: Block = {
   ],
   parts: [
     milkOf("now", "Litres lost as it is", counts),
-    { kind: "figure", id: "from", label: "The highest cows are those from", value: largest(counts, input("highest")), format: "#,##0" }, // prettier-ignore
+    { kind: "figure", id: "from", label: "The highest cows are those from", value: ofHighest(largest(counts, input("highest"))), format: "#,##0" }, // prettier-ignore
     milkOf("cured", "Litres lost with those cured", cured),
     lessThanNow("curedMoney", "Money less than now", "cured"),
     { kind: "figure", id: "curedTank", label: "Tank then, thousand cells/mL", value: call("TANK.ESTIMATE", cured, milk), format: "#,##0" }, // prettier-ignore

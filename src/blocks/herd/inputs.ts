@@ -5,7 +5,8 @@ import { column } from "../expression/columns";
 import { type Expression, literal } from "../expression/expression";
 import { monthsOn } from "../expression/days";
 import { type Condition, filtered } from "../expression/filtered";
-import { arithmetic } from "../expression/operators";
+import { ifNumber } from "../expression/if-number";
+import { arithmetic, iff, is } from "../expression/operators";
 import { asOf, input } from "../expression/places";
 
 export const DAY = ISO_DATE;
@@ -29,15 +30,25 @@ export const lesion: BlockInput = {
   usual: literal("DD"),
 };
 
+/** The last day of a series that an input names. A cell that refers to a blank one would show 0. */
+export function lastOfSeries(name: string): Expression {
+  return iff(is(input(name), "=", ""), "", input(name));
+}
+
 export const from = input("from");
 export const to = input("to");
+
+/** The day in an input; a cell that was cleared is no day, though a comparison would take it for one before all. */
+function dayIn(name: string, label: string): Expression {
+  return ifNumber(input(name), input(name), `${label} is blank or no day: write a date.`);
+}
 
 /** Rows of a dated list that lie in the period. */
 export function inPeriod(table: string): readonly Condition[] {
   const date = column(table, "date");
   return [
-    { column: date, is: ">=", than: from },
-    { column: date, is: "<=", than: to },
+    { column: date, is: ">=", than: dayIn("from", "From") },
+    { column: date, is: "<=", than: dayIn("to", "To") },
   ];
 }
 

@@ -7,7 +7,7 @@ import { dayBefore, latestDay } from "../expression/days";
 import type { Expression } from "../expression/expression";
 import { filtered } from "../expression/filtered";
 import { asOf, input, scale } from "../expression/places";
-import { DAY } from "./inputs";
+import { DAY, lastOfSeries } from "./inputs";
 
 /** A year of scorings every second week. */
 const SCORINGS = 26;
@@ -57,7 +57,7 @@ export const lame: Block = {
         { heading: "Low", format: "0.0%" },
         { heading: "High", format: "0.0%" },
       ],
-      last: input("scored"),
+      last: lastOfSeries("scored"),
       before: (day) => dayBefore(date, day, ""),
       figures: (day) => {
         const summary = summaryOf(day);
