@@ -50,6 +50,9 @@ const [firstBefore, lastBefore] = [part("fromBefore"), part("toBefore")];
 const both = arithmetic(part("now"), "+", part("before"));
 const [share, expected, chance] = [part("share"), part("expected"), part("chance")];
 
+/** Why two times are not compared: cases before the list began are not in it. */
+export const BEGINS_LATE = "cannot be told: the list of findings begins within the time before";
+
 /** Below this chance a difference is held to be more than chance: the counterpart of limits at 95 %. */
 const SMALL_CHANCE = 0.05;
 
@@ -102,7 +105,7 @@ export const againstBefore: Block = {
       "The difference",
       iff(
         is(part("listFrom"), ">", firstBefore),
-        "cannot be told: the list of findings begins within the time before",
+        BEGINS_LATE,
         iff(
           is(chance, ">=", SMALL_CHANCE),
           "chance may explain it",

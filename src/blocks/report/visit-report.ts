@@ -4,7 +4,7 @@ import { tankWithout } from "../cells/top-cows";
 import { columnOfTable, sum } from "../expression/aggregates";
 import { call } from "../expression/call";
 import { column, settingsIfAny } from "../expression/columns";
-import { latestDay, monthsOn } from "../expression/days";
+import { earliestDay, latestDay, monthsOn } from "../expression/days";
 import { type Expression, literal } from "../expression/expression";
 import { type Condition, countOf, filtered } from "../expression/filtered";
 import { countFound } from "../expression/lookup";
@@ -118,11 +118,10 @@ function lesionsOf(period: Period): Part {
   };
 }
 
-const year: Condition = {
-  column: column("Findings", "date"),
-  is: ">",
-  than: arithmetic(input("visit"), "-", EXAMINED_DAYS),
-};
+const year: readonly Condition[] = [
+  { column: column("Findings", "date"), is: ">", than: arithmetic(input("visit"), "-", EXAMINED_DAYS) },
+  { column: column("Findings", "date"), is: "<=", than: input("visit") },
+];
 const present: readonly Condition[] = [
   { column: column("Cows", "cow"), is: "filled" },
   { column: column("Cows", "left"), is: "=", than: "" },
@@ -159,13 +158,21 @@ export const visitReport: Block = {
   ],
   parts: [
     { kind: "figure", id: "days", label: "Days between", value: arithmetic(input("visit"), "-", input("since")), format: "0" }, // prettier-ignore
+    {
+      kind: "figure",
+      id: "listFrom",
+      label: "The list of findings begins on",
+      value: earliestDay(column("Findings", "date")),
+      format: DAY,
+      note: "Where that lies within the time before, its cases are not all in the list: the two times cannot be compared.",
+    },
     ...PERIODS.flatMap(figuresOf),
     { kind: "figure", id: "herd", label: "Cows in the herd", value: countOf(...present), format: "0" },
     {
       kind: "figure",
       id: "examined",
       label: "of these with feet looked at in a year",
-      value: countFound(filtered(column("Cows", "cow"), ...present), filtered(column("Findings", "cow"), year)),
+      value: countFound(filtered(column("Cows", "cow"), ...present), filtered(column("Findings", "cow"), ...year)),
       format: "0",
     },
     { kind: "figure", id: "lastTest", label: "Latest milk test", value: latestTest, format: DAY },

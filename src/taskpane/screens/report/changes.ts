@@ -1,6 +1,8 @@
+import { BEGINS_LATE } from "../../../blocks/herd/against-before";
 import { parentCode } from "../../../core/claws/disorder-key";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { formatNumber } from "../../format";
+import type { Verdict } from "../herd/change";
 import type { VisitFigures, LesionRow, Limited } from "./figures";
 
 /** A line of what was found, now and before, in words. */
@@ -17,10 +19,8 @@ const OPEN = "–";
 /** What was found since the visit before, against the time before it. */
 export function foundRows(figures: VisitFigures): readonly FoundRow[] {
   return [
-    caseRow("New claw cases per 100 cow-years", figures.lesion("all", "now"), figures.lesion("all", "before")),
-    ...(["infectious", "horn"] as const).map((group) =>
-      plainRow(`of these ${group}`, figures.of(group, "now"), figures.of(group, "before"), "0.0"),
-    ),
+    caseRow("New claw cases per 100 cow-years", "all", figures),
+    ...(["infectious", "horn"] as const).map((group) => groupRow(group, figures)),
     shareRow("Lame cows at the last scoring", figures, "lame", "scores", "scored"),
     shareRow("Cows with high counts at the last test", figures, "high", "counts", "tested"),
     plainRow("Tank estimate, thousand/mL", figures.of("tank", "now"), figures.of("tank", "before"), "#,##0"),
@@ -44,18 +44,31 @@ export function lesionRows(figures: VisitFigures, most: number): readonly (Found
     .sort((a, b) => b.newCases - a.newCases)
     .slice(0, most)
     .map((row) => ({
-      ...caseRow(row.name, row, figures.lesion(row.code, "before")),
+      ...caseRow(row.name, row.code, figures),
       cases: `${row.newCases}${row.target === undefined ? "" : ` (target ${row.target}: ${row.against})`}`,
     }));
 }
 
-function caseRow(name: string, now: LesionRow | undefined, before: LesionRow | undefined): FoundRow {
+function caseRow(name: string, code: string, figures: VisitFigures): FoundRow {
+  const [now, before] = [figures.lesion(code, "now"), figures.lesion(code, "before")];
   return {
     name,
     now: limitedText(now, "0.0"),
     before: limitedText(before, "0.0"),
-    change: changeWords(now, before),
+    change:
+      now !== undefined && figures.lateList !== undefined ? BEGINS_LATE : caseWords(now, before, figures.verdict(code)),
   };
+}
+
+function caseWords(now: LesionRow | undefined, before: LesionRow | undefined, verdict: Verdict | undefined): string {
+  if (now === undefined || before === undefined || verdict === undefined) return "";
+  if (verdict === "may be chance") return now.value === before.value ? "the same" : verdict;
+  return verdict === "more" ? "higher, more than chance" : "lower, more than chance";
+}
+
+function groupRow(group: "infectious" | "horn", figures: VisitFigures): FoundRow {
+  const row = plainRow(`of these ${group}`, figures.of(group, "now"), figures.of(group, "before"), "0.0");
+  return figures.lateList === undefined || row.now === OPEN ? row : { ...row, before: OPEN, change: BEGINS_LATE };
 }
 
 function shareRow(name: string, figures: VisitFigures, cows: string, all: string, day: string): FoundRow {
@@ -66,7 +79,7 @@ function shareRow(name: string, figures: VisitFigures, cows: string, all: string
     name,
     now: dated(now, figures.of(day, "now")),
     before: dated(before, figures.of(day, "before")),
-    change: changeWords(now, before),
+    change: shareWords(now, before),
   };
 }
 
@@ -86,8 +99,11 @@ function dayText(day: DaySerial | undefined): string {
   return day === undefined ? "" : isoDate(day);
 }
 
-/** Whether two figures with limits differ: only where their limits do not touch is it called more than chance. */
-export function changeWords(now: Limited | undefined, before: Limited | undefined): string {
+/**
+ * Whether two shares of cows differ. Mostly the same cows stand behind both, so that no test of separate counts holds:
+ * only where their limits do not touch is it called more than chance.
+ */
+export function shareWords(now: Limited | undefined, before: Limited | undefined): string {
   if (now === undefined || before === undefined) return "";
   if (now.low > before.high) return "higher, more than chance";
   if (now.high < before.low) return "lower, more than chance";

@@ -1,7 +1,12 @@
 import type { Period } from "../../../blocks/report/visit-report";
 import { partOf } from "../../../blocks/report/visit-report";
+import { disorderOf } from "../../../core/claws/disorder-key";
+import { rateInterval } from "../../../core/claws/lesion-rate";
+import type { DaySerial } from "../../../core/shared/days";
+import { USUAL_LEVEL } from "../../../core/shared/statistics/interval";
 import type { PlainCell } from "../../../workbook/port";
 import { BlockFigures } from "../../parts/live-blocks/block-figures";
+import { type Verdict, verdictOf } from "../herd/change";
 
 /** A figure with its 95 % limits. */
 export interface Limited {
@@ -37,10 +42,39 @@ export class VisitFigures extends BlockFigures {
     return this.rows(partOf("lesions", period)).map(lesionRow);
   }
 
-  /** The row of a lesion, a group or "all". */
+  /** A lesion or "all"; one without a row has no case. undefined where the list of findings does not tell. */
   lesion(code: string, period: Period): LesionRow | undefined {
-    return this.lesions(period).find((row) => row.code === code);
+    const [rows, cowDays] = [this.lesions(period), this.of("cowDays", period)];
+    if (rows.length === 0 || cowDays === undefined || (period === "before" && this.lateList !== undefined)) return;
+    return rows.find((row) => row.code === code) ?? noCase(code, cowDays);
   }
+
+  /** The day on which the list of findings begins, where the time before is not whole in it. */
+  get lateList(): DaySerial | undefined {
+    const [listFrom, from] = [this.number("listFrom"), this.of("from", "before")];
+    return listFrom !== undefined && from !== undefined && listFrom > from ? listFrom : undefined;
+  }
+
+  /** Whether a lesion, or all of them, changed by more than chance; undefined where that cannot be told. */
+  verdict(code: string): Verdict | undefined {
+    const [now, before] = [this.lesion(code, "now"), this.lesion(code, "before")];
+    const cowDays = { now: this.of("cowDays", "now"), before: this.of("cowDays", "before") };
+    if (now === undefined || before === undefined || !cowDays.now || !cowDays.before) return undefined;
+    return verdictOf(now.newCases, before.newCases, { now: cowDays.now, before: cowDays.before });
+  }
+}
+
+function noCase(code: string, cowDays: number): LesionRow {
+  const name = disorderOf(code)?.name ?? code;
+  return {
+    code,
+    name,
+    newCases: 0,
+    value: 0,
+    ...rateInterval(0, cowDays, USUAL_LEVEL),
+    target: undefined,
+    against: "",
+  };
 }
 
 function lesionRow([code, name, newCases, , , rate, low, high, target, against]: readonly PlainCell[]): LesionRow {

@@ -3,6 +3,7 @@ import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { AS_PRESCRIBED, TRAINED_TRIMMER, VETERINARIAN } from "../../../functions/cautions";
 import { counted } from "../../format";
 import type { Listing } from "../due/listing";
+import { notWhole } from "../herd/change";
 import { type FoundRow, foundRows, lesionRows } from "./changes";
 import { type DuePart, duePart } from "./due-part";
 import { VisitFigures } from "./figures";
@@ -81,19 +82,16 @@ function factsOf(
   return {
     day,
     due: listing?.lines,
-    lesions: figures.lesions("now").map((row) => {
-      const before = figures.lesion(row.code, "before");
-      return {
-        code: row.code,
-        newCases: row.newCases,
-        rate: row.value,
-        low: row.low,
-        high: row.high,
-        target: row.target,
-        against: row.against,
-        before: before === undefined ? undefined : { rate: before.value, low: before.low, high: before.high },
-      };
-    }),
+    lesions: figures.lesions("now").map((row) => ({
+      code: row.code,
+      newCases: row.newCases,
+      rate: row.value,
+      low: row.low,
+      high: row.high,
+      target: row.target,
+      against: row.against,
+      verdict: figures.verdict(row.code),
+    })),
     causes: figures
       .rows("causes")
       .filter(([, look]) => look !== "")
@@ -129,5 +127,6 @@ function missingOf(figures: VisitFigures, listing: Listing | undefined): readonl
   ]
     .map((id) => figures.reason(id))
     .filter((reason) => reason !== undefined);
-  return [...new Set([...reasons, ...(listing?.remarks ?? [])])];
+  const late = figures.lateList === undefined ? [] : [notWhole(figures.lateList)];
+  return [...new Set([...reasons, ...late, ...(listing?.remarks ?? [])])];
 }

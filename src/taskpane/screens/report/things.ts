@@ -6,6 +6,7 @@ import { EU_TANK_LIMIT_THOUSAND } from "../../../core/reference/regulation-853-2
 import { counted, formatNumber } from "../../format";
 import { shareText } from "../cells/wording/money";
 import type { DueLine } from "../due/line";
+import type { Verdict } from "../herd/change";
 
 /** Something to look at on the farm. */
 export interface Thing {
@@ -17,8 +18,8 @@ export interface Thing {
   readonly look: string;
 }
 
-/** A lesion in this period and the one before. */
-export interface LesionChange {
+/** A lesion in this period, and against the one before. */
+export interface LesionFacts {
   readonly code: string;
   readonly newCases: number;
   readonly rate: number;
@@ -26,8 +27,8 @@ export interface LesionChange {
   readonly high: number;
   readonly against: string;
   readonly target: number | undefined;
-  /** undefined where the period before has none. */
-  readonly before: { readonly rate: number; readonly low: number; readonly high: number } | undefined;
+  /** Against the time before; undefined where that cannot be told. */
+  readonly verdict: Verdict | undefined;
 }
 
 /** A place of HERD.CAUSE.REVIEW. */
@@ -42,7 +43,7 @@ export interface CausePlace {
 export interface ThingFacts {
   readonly day: DaySerial;
   readonly due: readonly DueLine[] | undefined;
-  readonly lesions: readonly LesionChange[];
+  readonly lesions: readonly LesionFacts[];
   readonly causes: readonly CausePlace[];
   /** Rolling mean of the tank estimates, thousand/mL. */
   readonly rolling: number | undefined;
@@ -55,7 +56,7 @@ export interface ThingFacts {
         readonly without: number | undefined;
       }
     | undefined;
-  /** Share of the herd's cows whose feet were looked at in the period. */
+  /** Share of the herd's cows whose feet were looked at in the year up to the visit. */
   readonly examined: number | undefined;
 }
 
@@ -132,10 +133,10 @@ function lesionThings({ lesions, causes }: ThingFacts): readonly Thing[] {
     });
 }
 
-function lesionReasons({ against, target, low, before }: LesionChange): string[] {
+function lesionReasons({ against, target, verdict }: LesionFacts): string[] {
   return [
     ...(against === "above" ? [`above the target of ${target}`] : []),
-    ...(before !== undefined && low > before.high ? ["more than before, beyond chance"] : []),
+    ...(verdict === "more" ? ["more than before, beyond chance"] : []),
   ];
 }
 
@@ -173,9 +174,9 @@ function coverage({ examined }: ThingFacts): Thing | undefined {
   if (examined === undefined || examined >= ENOUGH_EXAMINED) return undefined;
   return {
     id: "examined",
-    title: `Only ${shareText(examined)} of the cows examined`,
+    title: `Only ${shareText(examined)} of the cows examined in a year`,
     why: "Rates count all cows, and those that are not lifted show nothing: the true rates may be higher.",
-    look: "Plan the trimming so that every cow is lifted once in the period, lame or not.",
+    look: "Plan the trimming so that every cow is lifted once a year at least, lame or not.",
   };
 }
 

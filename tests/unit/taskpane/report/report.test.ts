@@ -1,9 +1,9 @@
 import { day } from "../../../../src/core/shared/days";
-import { changeWords } from "../../../../src/taskpane/screens/report/changes";
+import { shareWords } from "../../../../src/taskpane/screens/report/changes";
 import { besideNotes, duePart } from "../../../../src/taskpane/screens/report/due-part";
 import { namedThings, type Report } from "../../../../src/taskpane/screens/report/report";
 import { initialReportState, nextReportState } from "../../../../src/taskpane/screens/report/state";
-import { type LesionChange, type ThingFacts, thingsOf } from "../../../../src/taskpane/screens/report/things";
+import { type LesionFacts, type ThingFacts, thingsOf } from "../../../../src/taskpane/screens/report/things";
 import { joined, sheetName, writtenWords } from "../../../../src/taskpane/screens/report/written";
 import type { DueLine } from "../../../../src/taskpane/screens/due/line";
 
@@ -15,7 +15,7 @@ function line(cow: string, work: DueLine["work"], due: number, what = work as st
   return { key: `${cow} ${work} ${due}`, work, what, due, cow, place: "", remarks: [], ...onFoot };
 }
 
-const lesion = (changes: Partial<LesionChange>): LesionChange => ({
+const lesion = (changes: Partial<LesionFacts>): LesionFacts => ({
   code: "DD",
   newCases: 30,
   rate: 30,
@@ -23,7 +23,7 @@ const lesion = (changes: Partial<LesionChange>): LesionChange => ({
   high: 43,
   target: undefined,
   against: "",
-  before: undefined,
+  verdict: undefined,
   ...changes,
 });
 
@@ -72,15 +72,15 @@ describe("things to look at", () => {
       look: "Hygiene and footbath: leg hygiene.",
     });
     expect(things[4]!.why).toBe("Cows 1, 2; without them the tank would hold 190 instead of 260 thousand/mL.");
-    expect(things[6]!.title).toBe("Only 60 % of the cows examined");
+    expect(things[6]!.title).toBe("Only 60 % of the cows examined in a year");
   });
 
-  test("a lesion is named where its limits lie above those of before, and has ten cases", () => {
-    const before = { rate: 10, low: 5, high: 18 };
-    expect(thingsOf({ ...NOTHING, lesions: [lesion({ before })] })).toHaveLength(1);
-    expect(thingsOf({ ...NOTHING, lesions: [lesion({ before: { ...before, high: 21 } })] })).toEqual([]);
-    expect(thingsOf({ ...NOTHING, lesions: [lesion({ before, newCases: 9 })] })).toEqual([]);
-    expect(thingsOf({ ...NOTHING, lesions: [lesion({ code: "all", before })] })).toEqual([]);
+  test("a lesion is named where it became more by more than chance, and has ten cases", () => {
+    const verdict = "more";
+    expect(thingsOf({ ...NOTHING, lesions: [lesion({ verdict })] })).toHaveLength(1);
+    expect(thingsOf({ ...NOTHING, lesions: [lesion({ verdict: "may be chance" })] })).toEqual([]);
+    expect(thingsOf({ ...NOTHING, lesions: [lesion({ verdict, newCases: 9 })] })).toEqual([]);
+    expect(thingsOf({ ...NOTHING, lesions: [lesion({ code: "all", verdict })] })).toEqual([]);
   });
 
   test.each([
@@ -93,13 +93,13 @@ describe("things to look at", () => {
   });
 });
 
-test("what differs is called more than chance only where the limits do not touch", () => {
+test("shares that differ are called more than chance only where the limits do not touch", () => {
   const before = { value: 10, low: 5, high: 15 };
-  expect(changeWords({ value: 20, low: 16, high: 25 }, before)).toBe("higher, more than chance");
-  expect(changeWords({ value: 20, low: 15, high: 25 }, before)).toBe("may be chance");
-  expect(changeWords({ value: 2, low: 1, high: 4 }, before)).toBe("lower, more than chance");
-  expect(changeWords(before, before)).toBe("the same");
-  expect(changeWords(before, undefined)).toBe("");
+  expect(shareWords({ value: 20, low: 16, high: 25 }, before)).toBe("higher, more than chance");
+  expect(shareWords({ value: 20, low: 15, high: 25 }, before)).toBe("may be chance");
+  expect(shareWords({ value: 2, low: 1, high: 4 }, before)).toBe("lower, more than chance");
+  expect(shareWords(before, before)).toBe("the same");
+  expect(shareWords(before, undefined)).toBe("");
 });
 
 test("what is due: counts by work, severely lame cows first, then the longest overdue", () => {
