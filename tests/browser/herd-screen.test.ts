@@ -1,11 +1,11 @@
 import type { Page } from "playwright-core";
-import type { HerdPage } from "./herd-page/entry";
+import type { FiguresPage } from "./figures-page/entry";
 import { TestPage } from "./test-page";
 import { axeFindings, overhang, smallTargets } from "./well-made";
 
 declare global {
   interface Window {
-    herd: HerdPage;
+    figures: FiguresPage;
   }
 }
 
@@ -15,13 +15,13 @@ const SHOTS = process.env["SHOTS"];
 
 let pages: TestPage;
 beforeAll(async () => {
-  pages = await TestPage.start({ name: "herd-page", today: new Date("2026-09-01T07:00:00") });
+  pages = await TestPage.start({ name: "figures-page", today: new Date("2026-09-01T07:00:00") });
 }, SLOW);
 afterAll(() => pages.close());
 
 async function openScreen(page: Page): Promise<void> {
-  await page.waitForFunction(() => "herd" in window);
-  await page.evaluate(() => window.herd.open());
+  await page.waitForFunction(() => "figures" in window);
+  await page.evaluate(() => window.figures.open("herd"));
   await page.locator('.herd[aria-busy="false"] section').last().waitFor();
 }
 

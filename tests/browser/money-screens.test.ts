@@ -1,11 +1,11 @@
 import type { Page } from "playwright-core";
-import type { MoneyPage } from "./money-page/entry";
+import type { FiguresPage } from "./figures-page/entry";
 import { type OpenedPage, TestPage } from "./test-page";
 import { axeFindings, overhang, smallTargets } from "./well-made";
 
 declare global {
   interface Window {
-    money: MoneyPage;
+    figures: FiguresPage;
   }
 }
 
@@ -18,7 +18,7 @@ const BOOKS_TODAY = new Date("2024-03-20T07:00:00");
 
 let pages: TestPage;
 beforeAll(async () => {
-  pages = await TestPage.start({ name: "money-page", today: SAMPLE_TODAY });
+  pages = await TestPage.start({ name: "figures-page", today: SAMPLE_TODAY });
 }, SLOW);
 afterAll(() => pages.close());
 
@@ -28,8 +28,8 @@ const SCREENS: readonly Screen[] = ["cells", "costs", "report"];
 async function open(screen: Screen, book?: string, options: Parameters<TestPage["open"]>[1] = {}): Promise<OpenedPage> {
   const query = book === undefined ? "" : `?book=${encodeURIComponent(book)}`;
   const opened = await pages.open(query, options, book === undefined ? SAMPLE_TODAY : BOOKS_TODAY);
-  await opened.page.waitForFunction(() => "money" in window);
-  await opened.page.evaluate((name) => window.money.open(name), screen);
+  await opened.page.waitForFunction(() => "figures" in window);
+  await opened.page.evaluate((name) => window.figures.open(name), screen);
   return opened;
 }
 
@@ -164,7 +164,7 @@ describe("the report on paper", () => {
     await page.getByText("The report stands on sheet Visit 2026-09-01.").first().waitFor();
     await page.getByRole("button", { name: "Write as a sheet" }).click();
     await page.getByText("The report stands on sheet Visit 2026-09-01 2.").first().waitFor();
-    expect(await page.evaluate(() => window.money.sheets())).toEqual(
+    expect(await page.evaluate(() => window.figures.sheets())).toEqual(
       expect.arrayContaining(["Visit 2026-09-01", "Visit 2026-09-01 2"]),
     );
     await page.getByRole("button", { name: /^Take back the report on sheet/ }).click();

@@ -3,6 +3,7 @@ import { render } from "preact";
 import { registry } from "../../../src/functions/registry";
 import { Cells } from "../../../src/taskpane/screens/cells/screen";
 import { Costs } from "../../../src/taskpane/screens/costs/screen";
+import { Herd } from "../../../src/taskpane/screens/herd/screen";
 import { VisitReport } from "../../../src/taskpane/screens/report/screen";
 import { today } from "../../../src/taskpane/today";
 import type { MemoryBook } from "../../../src/workbook/memory/book";
@@ -12,26 +13,20 @@ import { BOOKS } from "../../unit/taskpane/cells/books";
 import { bookOf } from "../../unit/taskpane/due/memory-tables";
 import { userOf } from "../../unit/taskpane/due/small-book";
 
-const SCREENS = { cells: Cells, costs: Costs, report: VisitReport } as const;
+const SCREENS = { herd: Herd, cells: Cells, costs: Costs, report: VisitReport } as const;
 
 /** What a test may do and look at behind the page. */
-export interface MoneyPage {
+export interface FiguresPage {
   open(screen: keyof typeof SCREENS): void;
-  /** The longest the page was held up since it was asked last, in ms. */
-  longest(): number;
   sheets(): readonly string[];
 }
 
-/** The screens of money on the sample in memory, or on a book that "?book" names. */
+/** The screens of figures on the sample in memory, or on a book that "?book" names. */
 async function prepare(): Promise<void> {
   const book = await bookFor(new URLSearchParams(location.search).get("book"));
-  let longest = 0;
-  new PerformanceObserver((list) => {
-    for (const { duration } of list.getEntries()) longest = Math.max(longest, duration);
-  }).observe({ type: "longtask" });
   const tables = userOf(book);
   Object.assign(window, {
-    money: {
+    figures: {
       open(name) {
         const Content = SCREENS[name];
         const screen = <Content port={new MemoryPort()} tables={tables} today={today} />;
@@ -42,13 +37,8 @@ async function prepare(): Promise<void> {
         );
         render(main, document.getElementById("pane")!);
       },
-      longest() {
-        const last = longest;
-        longest = 0;
-        return last;
-      },
       sheets: () => book.state.sheets.map(({ name }) => name),
-    } satisfies MoneyPage,
+    } satisfies FiguresPage,
   });
 }
 
