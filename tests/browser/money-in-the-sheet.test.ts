@@ -180,9 +180,6 @@ test("tank, changes, dry period, lame cows and limit in the sheet are those in t
   );
 });
 
-/** Lesions with cases and a cost in the sample. */
-const COSTED_LESIONS = 0;
-
 test("costs in the sheet are the costs in the pane", async () => {
   const pane = await show("Costs");
   const rows = await put(pane, "Lameness and cell counts side by side", "Lameness and cell counts side by side");
@@ -193,7 +190,8 @@ test("costs in the sheet are the costs in the pane", async () => {
   const byLesion = await textOf(pane, "Claw lesions by cost");
   const top = table.findIndex(([first]) => first === "Code");
   const priced = table.slice(top + 1).filter((row) => typeof row[4] === "number");
-  expect([top, priced.length]).toEqual([expect.any(Number), COSTED_LESIONS]);
+  expect(top).toBeGreaterThanOrEqual(0);
+  expect(priced.length).toBeGreaterThan(0);
   for (const [, name, cases, perCase, cost] of priced) {
     expect(byLesion).toContain(`${String(name)}${whole(Number(cost))}`);
     expect(byLesion).toContain(`${Number(cases)} × ${Number(perCase)}`);
