@@ -4,9 +4,9 @@ import { column, columns } from "../expression/columns";
 import { latestDay } from "../expression/days";
 import { type Expression, literal } from "../expression/expression";
 import { filtered } from "../expression/filtered";
-import { price } from "../expression/lookup";
 import { asOf, input } from "../expression/places";
 import { DAY } from "../herd/inputs";
+import { litrePrice } from "./litre-price";
 
 const MONEY = "#,##0.00";
 const DAYS_A_YEAR = 365;
@@ -29,7 +29,7 @@ export const days: BlockInput = {
 export const milkPrice: BlockInput = {
   name: "milkPrice",
   label: "Milk price, a litre",
-  usual: price("Milk"),
+  usual: litrePrice("Milk"),
   format: MONEY,
 };
 export const limit: BlockInput = {

@@ -1,10 +1,7 @@
-import { foldHeading } from "../../herd/read-rows";
 import type { PlainCell } from "../../workbook/port";
-import { column } from "./columns";
 import { cellOf, rowsOf } from "./elementwise";
 import type { Expression, Run } from "./expression";
 import { isRows, literalText, type Value } from "./values";
-import { Fault } from "./fault";
 import { foldedCell } from "./order";
 import { stepsOf } from "./steps";
 
@@ -55,18 +52,4 @@ function placesOf(among: Expression, run: Run): ReadonlyMap<PlainCell, number> {
     if (!places.has(key)) places.set(key, place);
   });
   return places;
-}
-
-/** The price of an item in the Prices table. */
-export function price(item: string): Expression {
-  const [items, prices] = [column("Prices", "item"), column("Prices", "price")];
-  return {
-    text: (names) => `XLOOKUP(${literalText(item)},${items.text(names)},${prices.text(names)})`,
-    compute(run): Value {
-      const [names, values] = [rowsOf(items.compute(run)), rowsOf(prices.compute(run))];
-      const row = names.findIndex(([name]) => typeof name === "string" && foldHeading(name) === foldHeading(item));
-      if (row < 0) throw new Fault("#N/A", `Prices has no row ${item}: add one with its price.`);
-      return values[row]![0] ?? null;
-    },
-  };
 }

@@ -1,3 +1,4 @@
+import { isOfALitre } from "../../../blocks/cells/litre-price";
 import { foldHeading } from "../../../herd/read-rows";
 import type { PlainCell } from "../../../workbook/port";
 import type { TableContent } from "../../../workbook/table-port";
@@ -14,8 +15,6 @@ export interface MilkPrice {
   readonly remark: string | undefined;
 }
 
-const LITRE = /^(a |per |1 )?(l|lit(re|er)s?)$/i;
-
 /** The price of a litre of milk: the first row Milk, as the formulas of the blocks take it. */
 export function milkPriceOf(content: TableContent | undefined): MilkPrice {
   if (content === undefined) return noPrice("The workbook has no table Prices: type the price of a litre.");
@@ -31,7 +30,7 @@ export function milkPriceOf(content: TableContent | undefined): MilkPrice {
       ...known,
     };
   }
-  if (per !== "" && !LITRE.test(per)) {
+  if (!isOfALitre(per)) {
     return { ...noPrice(`The Prices table gives milk per ${per}: type the price of a litre.`), ...known };
   }
   const remark =
