@@ -1,18 +1,14 @@
 import type { DaySerial } from "../../core/shared/days";
-import type { PlainCell } from "../../workbook/port";
-import type { TableContent } from "../../workbook/table-port";
-import { mappingTable } from "../../workbook/mapping-table";
 import { wordsTable } from "../../workbook/words-table";
 import { LesionWords } from "../codes/words";
-import { type Block, columnCells } from "../mapping/block";
-import { findBlocks } from "../mapping/find-blocks";
 import { guessBook } from "../mapping/guess-book";
 import type { Mapping } from "../mapping/mapping";
 import { openQuestions } from "../mapping/open-questions";
 import type { PlainBook } from "../../workbook/plain-book";
 import { type MappedTable, readMapped } from "../mapping/read-mapped";
 import { resolveMapping } from "../mapping/resolve";
-import { readMapping } from "../mapping/store";
+import type { StoredMapping } from "../mapping/store";
+import { storedMapping, tableContent } from "../mapping/stored-mapping";
 import { CheckedHerd } from "./checked-herd";
 import { checks } from "./checks";
 import type { Doubt } from "./doubt";
@@ -44,7 +40,7 @@ export function checkTables(tables: readonly MappedTable[], asOf: DaySerial, wor
  */
 export function checkBook(book: PlainBook, asOf: DaySerial): BookCheck {
   const words = new LesionWords(tableContent(book, wordsTable.name));
-  const stored = tableContent(book, mappingTable.name);
+  const stored = storedMapping(book);
   const { mapping, remarks, own } = stored === undefined ? guessed(book) : known(stored, book);
   const resolved = resolveMapping(mapping, book);
   const tables = resolved.sources.map((source) => readMapped(source, words, own.has(source.source.table)));
@@ -71,29 +67,8 @@ function guessed(book: PlainBook): FoundMapping {
 }
 
 /** The mapping that the workbook holds; our own tables need none. */
-function known(stored: TableContent, book: PlainBook): FoundMapping {
-  const { mapping, problems } = readMapping(stored);
+function known({ mapping, problems }: StoredMapping, book: PlainBook): FoundMapping {
   const ours = guessBook(book).sources.filter((source) => source.own && !mapping.sources.some(({ table }) => table === source.table)); // prettier-ignore
   const own = new Set<string>(ours.map(({ table }) => table));
-  return { mapping: { sources: [...mapping.sources, ...ours] }, own, remarks: problems };
-}
-
-/** A table of the workbook by its name. */
-export function tableContent(book: PlainBook, name: string): TableContent | undefined {
-  const block = findBlocks({ sheets: book.sheets.filter(({ tables }) => tables.some((table) => table.name === name)) }).find(({ table }) => table === name); // prettier-ignore
-  return block === undefined ? undefined : contentOf(block);
-}
-
-function contentOf(block: Block): TableContent {
-  const columns = block.columns.map((column) => columnCells(block, column));
-  const rows = Array.from({ length: block.lastRow - block.firstRow + 1 }, (_, row) =>
-    columns.map((cells): PlainCell => cells[row] ?? null),
-  );
-  return {
-    name: block.table ?? "",
-    sheet: block.sheet.name,
-    columns: block.columns.map(({ heading, calculated }) => ({ heading, calculated })),
-    rowCount: rows.length,
-    rows,
-  };
+  return { mapping: { sources: [...mapping.sources, ...ours] }, own, remarks: problems.map(({ text }) => text) };
 }

@@ -26,7 +26,7 @@ export function mappedTables(tables: TablePort, book: BookPort): TablePort {
   let looking: Promise<Farm | undefined> | undefined;
   /** Calls made at once share one look at the mapping. */
   const farm = (): Promise<Farm | undefined> => {
-    looking ??= readFarm(tables).finally(() => {
+    looking ??= readFarm(tables, book).finally(() => {
       looking = undefined;
     });
     return looking.then((found) => (lastFarm = found));

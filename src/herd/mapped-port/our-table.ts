@@ -1,4 +1,5 @@
 import { shown } from "../../core/shared/domain-error";
+import { cellAddress } from "../../workbook/cell-address";
 import type { PlainCell } from "../../workbook/port";
 import { filledRowCount, findRow, rowChanged } from "../../workbook/saving/row-match";
 import { TableError } from "../../workbook/table-error";
@@ -98,9 +99,15 @@ function refuseChanged(before: FarmRow, now: FarmRow): void {
     if (calculated || was === is) return;
     throw new TableError(
       "changed",
-      `Someone changed ${placeOf(source)} meanwhile: row ${now.index + 1}, column "${heading}", held ${shown(was)} and now holds ${shown(is)}. Nothing was written.`,
+      `Someone changed ${placeOf(source)} meanwhile: ${cellText(now, place)}, column "${heading}", held ${shown(was)} and now holds ${shown(is)}. Nothing was written.`,
     );
   });
+}
+
+/** A cell of a plain range by its address, one of a table by its row there. */
+function cellText({ list: { block }, index }: FarmRow, place: number): string {
+  if (block === undefined) return `row ${index + 1}`;
+  return `cell ${cellAddress({ row: block.firstRow + index, column: block.columns[place]!.column })}`;
 }
 
 /** A cell of the farm's row as it stands. */

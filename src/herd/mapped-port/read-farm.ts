@@ -7,7 +7,7 @@ import { wordsTable } from "../../workbook/words-table";
 import { LesionWords } from "../codes/words";
 import type { MappedSource, Mapping } from "../mapping/mapping";
 import { type ResolvedMapping, resolveMapping } from "../mapping/resolve";
-import { readMapping } from "../mapping/store";
+import { type MappingProblem, readMapping, type StoredMapping } from "../mapping/store";
 import type { HerdTableName } from "../mapping/targets";
 import { type FarmList, rangeList, tableList } from "./farm-list";
 import { type OurTable, ourTable } from "./our-table";
@@ -17,24 +17,34 @@ import { scaleIn } from "./scale-of";
 export interface Farm {
   readonly mapping: Mapping;
   /** Rows of the Mapping table that are not understood. */
-  readonly problems: readonly string[];
+  readonly problems: readonly MappingProblem[];
   readonly words: LesionWords;
   /** Tables that the workbook knows as such. */
   readonly infos: readonly TableInfo[];
 }
 
 /** The mapping that the workbook holds; undefined where it holds none. */
-export async function readFarm(tables: TablePort): Promise<Farm | undefined> {
+export async function readFarm(tables: TablePort, book: BookPort): Promise<Farm | undefined> {
   const infos = await tables.listTables();
   const read = (name: string): Promise<TableContent> | undefined =>
     infos.some((info) => info.name === name) ? tables.readTable(name) : undefined;
   const [stored, words] = await Promise.all([read(mappingTable.name), read(wordsTable.name)]);
   if (stored === undefined) return undefined;
-  return { ...readMapping(stored), words: new LesionWords(words), infos };
+  return { ...(await mappingIn(stored, book)), words: new LesionWords(words), infos };
 }
 
-export function isMapped({ mapping }: Farm, name: string): name is HerdTableName {
-  return mapping.sources.some(({ table }) => table === name);
+/** Where the table stands is looked up only where a cell of it has to be named. */
+async function mappingIn(content: TableContent, book: BookPort): Promise<StoredMapping> {
+  const stored = readMapping(content);
+  if (stored.problems.length === 0) return stored;
+  const { tables } = await book.readSheet(content.sheet);
+  const area = tables.find(({ name }) => name === content.name)?.area;
+  return readMapping(content, area && { row: area.firstRow, column: area.firstColumn });
+}
+
+/** Whether a table of ours is read from lists of the farm, or would be if the mapping were understood. */
+export function isMapped({ mapping, problems }: Farm, name: string): name is HerdTableName {
+  return mapping.sources.some(({ table }) => table === name) || problems.some(({ tables }) => tables.some((table) => table === name)); // prettier-ignore
 }
 
 /** A table of ours as the farm's lists hold it. Rejects with what is broken in the mapping. */
@@ -45,7 +55,8 @@ export async function readOurTable(
   book: BookPort,
 ): Promise<OurTable> {
   const sources = mapping.sources.filter(({ table }) => table === name);
-  if (problems.length > 0) throw broken(problems);
+  const ofTable = problems.filter((problem) => problem.tables.includes(name));
+  if (ofTable.length > 0) throw broken(ofTable.map(({ text }) => text));
   scaleIn(sources);
   const contents = new Map<string, Promise<TableContent>>();
   const read = (table: string): Promise<TableContent> => {

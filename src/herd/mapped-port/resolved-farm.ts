@@ -27,7 +27,7 @@ export async function resolvedFarm(tables: TablePort, book: BookPort): Promise<R
   ]);
   const { mapping, problems } = readMapping(stored);
   const resolved = resolveMapping(mapping, plain);
-  const broken = [...problems, ...resolved.broken];
+  const broken = [...problems.map(({ text }) => text), ...resolved.broken];
   if (broken.length > 0) throw new TableError("column-missing", broken.join(" "));
   return { resolved, ...(words === undefined ? {} : { words }) };
 }

@@ -1,13 +1,13 @@
 import type { DaySerial } from "../../../core/shared/days";
-import { tableContent } from "../../../herd/check/check-book";
 import { previewCopy } from "../../../herd/copy-over/preview";
 import { scaleOf } from "../../../herd/mapped-port/scale-of";
+import { storedMapping, tableContent } from "../../../herd/mapping/stored-mapping";
 import { herdTables } from "../../../herd/mapping/targets";
 import type { PlainBook } from "../../../workbook/plain-book";
 import { wordsTable } from "../../../workbook/words-table";
 import { capitalised } from "../../format";
 import type { CopyEvent, OldBook } from "./copy-state";
-import { type SetUpPorts, storedMapping, toldOf } from "./effects";
+import { type SetUpPorts, toldOf } from "./effects";
 import { findLists } from "./found-lists";
 import { findWords, type KnownWord } from "./found-words";
 import { mappingOf } from "./lists";
@@ -22,10 +22,18 @@ export async function readOldBook(
 ): Promise<CopyEvent> {
   try {
     const book = await open();
-    const { lists, problems, broken } = findLists(book, storedMapping(book));
+    const { lists, problems, refused, broken } = findLists(book, storedMapping(book));
     const { known } = findWords(book, lists, tableContent(book, wordsTable.name));
     const unknown = unknownIn({ book, lists, known }, here);
-    const old: OldBook = { name, book, lists, problems: [...problems, ...broken], known, unknown, codes: {} };
+    const old: OldBook = {
+      name,
+      book,
+      lists,
+      problems: [...problems, ...refused, ...broken],
+      known,
+      unknown,
+      codes: {},
+    };
     return { type: "old book read", turn, old };
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);

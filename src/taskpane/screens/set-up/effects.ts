@@ -1,7 +1,7 @@
 import type { DaySerial } from "../../../core/shared/days";
-import { checkBook, tableContent } from "../../../herd/check/check-book";
+import { checkBook } from "../../../herd/check/check-book";
 import { placeOf } from "../../../herd/mapping/mapping";
-import { readMapping, type StoredMapping } from "../../../herd/mapping/store";
+import { storedMapping, tableContent } from "../../../herd/mapping/stored-mapping";
 import { mappingWrites } from "../../../herd/set-up/keep-mapping";
 import { wordsWrites } from "../../../herd/set-up/keep-words";
 import type { TableWrites } from "../../../herd/set-up/table-writes";
@@ -39,13 +39,6 @@ export async function read({ tables, book: port }: SetUpPorts, wanted: number): 
   } catch (error) {
     return { type: "read failed", wanted, message: toldOf(error).message };
   }
-}
-
-/** A Mapping sheet whose rows were all taken out is none. */
-export function storedMapping(book: PlainBook): StoredMapping | undefined {
-  const content = tableContent(book, mappingTable.name);
-  const stored = content === undefined ? undefined : readMapping(content);
-  return stored === undefined || stored.mapping.sources.length + stored.problems.length === 0 ? undefined : stored;
 }
 
 export async function check(book: PlainBook, asOf: DaySerial, wanted: number): Promise<SetUpEvent> {

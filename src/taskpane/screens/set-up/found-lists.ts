@@ -65,6 +65,8 @@ export interface FoundLists {
   readonly lists: readonly FoundList[];
   /** Plain sentences. */
   readonly problems: readonly string[];
+  /** Rows of the kept mapping that are not understood. */
+  readonly refused: readonly string[];
   /** What moved and was found again. */
   readonly notes: readonly string[];
   /** What of the kept mapping is not there any more. */
@@ -97,7 +99,8 @@ export function findLists(book: PlainBook, stored: StoredMapping | undefined): F
   const isMapped = kept !== undefined && kept.sources.length > 0;
   return {
     lists: [...lists.values()],
-    problems: [...(isMapped ? [] : guess.problems), ...(stored?.problems ?? [])],
+    problems: isMapped ? [] : guess.problems,
+    refused: stored?.problems.map(({ text }) => text) ?? [],
     notes: kept?.notes ?? [],
     broken: kept?.broken ?? [],
   };

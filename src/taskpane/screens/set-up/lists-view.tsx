@@ -9,7 +9,7 @@ import { isBusy } from "./write-model";
 export function ListsSection(props: SetUpViewProps) {
   const { state, dispatch, newId } = props;
   if (state.reading.kind !== "read") return null;
-  const { problems, notes, broken } = state.reading;
+  const { problems, refused, notes, broken } = state.reading;
   const shown = state.lists.filter(({ readAs, looksLike, id }) => readAs !== "" || looksLike !== undefined || state.touched.includes(id)); // prettier-ignore
   const others = state.lists.filter((list) => !shown.includes(list));
   return (
@@ -17,6 +17,12 @@ export function ListsSection(props: SetUpViewProps) {
       {problems.length > 0 && (
         <Note kind="caution" title="Please note">
           <TextList texts={problems} />
+        </Note>
+      )}
+      {refused.length > 0 && (
+        <Note kind="caution" title="Rows of the sheet Mapping that do not count">
+          <TextList texts={refused} />
+          <p>Mend them there and read again, or press Keep this: the sheet is then written without them.</p>
         </Note>
       )}
       {broken.length > 0 && (

@@ -23,6 +23,8 @@ export interface BookRead {
   readonly lists: readonly FoundList[];
   /** What stands in the way, in plain sentences. */
   readonly problems: readonly string[];
+  /** Rows of the Mapping sheet that are not understood. */
+  readonly refused: readonly string[];
   readonly notes: readonly string[];
   readonly broken: readonly string[];
   /** Whether the workbook holds a mapping. */

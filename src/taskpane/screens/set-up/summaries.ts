@@ -28,8 +28,8 @@ export function isToBeKept(state: SetUpState): boolean {
   if (state.reading.kind !== "read") return false;
   const read = state.lists.filter(({ readAs, own }) => readAs !== "" && !own);
   if (!state.reading.hasMapping) return read.length > 0;
-  const { notes, broken } = state.reading;
-  return state.touched.length > 0 || notes.length > 0 || broken.length > 0;
+  const { refused, notes, broken } = state.reading;
+  return state.touched.length + refused.length + notes.length + broken.length > 0;
 }
 
 function listsState(state: SetUpState): string {

@@ -51,7 +51,7 @@ describe("a workbook with a Mapping and a Words table", () => {
     );
     const { remarks } = checkBook(book(feet, mapping(["Date", "A", "backwards"]), oddWords), AS_OF);
     expect(remarks).toEqual([
-      'Mapping, row 1: Unit must be day first, month first, year first; got "backwards"',
+      'Mapping, H2: Unit must be day first, month first, year first; got "backwards".',
       'Words: the code of "manky" must be one of the claw disorder key; got "??"',
     ]);
   });

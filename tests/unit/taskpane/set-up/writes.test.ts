@@ -1,6 +1,7 @@
 import { TableError } from "../../../../src/workbook/table-error";
 import { MemoryBook } from "../../../../src/workbook/memory/book";
 import type { PlainBook, PlainSheet } from "../../../../src/workbook/plain-book";
+import { isToBeKept } from "../../../../src/taskpane/screens/set-up/summaries";
 import { badBooks } from "./bad-books";
 import { Driver } from "./driver";
 import { memoryBook, portsOn } from "./memory-book";
@@ -160,4 +161,20 @@ test("our own tables need nothing, and no sheet is written for them", async () =
   ]);
   await driver.press({ type: "keep lists pressed", id: "set-up 1" });
   expect(driver.state.notice?.text).toBe("Nothing to keep: no list is read.");
+});
+
+test("rows of the Mapping sheet that do not count are told by their cell, and keeping writes the sheet without them", async () => {
+  const driver = await opened(memoryBook(own));
+  await driver.press({ type: "keep lists pressed", id: "set-up 1" });
+  expect(isToBeKept(driver.state)).toBe(false);
+  const change = { sheet: "Mapping", address: "B3", was: "Born", set: "Birth" };
+  await driver.ports.book.changeCells({ id: "x", title: "x", cells: [change] });
+  await driver.press({ type: "reading asked" });
+  expect(driver.state.reading).toMatchObject({
+    refused: ['Mapping, B3: Value must be a heading of Cows; got "Birth".'],
+  });
+  expect(isToBeKept(driver.state)).toBe(true);
+  await driver.press({ type: "keep lists pressed", id: "set-up 2" });
+  expect(driver.state.reading).toMatchObject({ refused: [] });
+  expect(isToBeKept(driver.state)).toBe(false);
 });

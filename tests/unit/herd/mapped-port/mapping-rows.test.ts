@@ -1,0 +1,80 @@
+import { day } from "../../../../src/core/shared/days";
+import { checkBook } from "../../../../src/herd/check/check-book";
+import { mappingTable } from "../../../../src/workbook/mapping-table";
+import type { PlainCell } from "../../../../src/workbook/port";
+import { openFarmBook } from "../../../workbook/mapped/own-book";
+import { refusedAs } from "../../../workbook/contract/start";
+import { book, sheet } from "../plain-sheet";
+
+const FIRST = day("2026-06-01");
+const walking = sheet("Walking", [["Day", "Tag", "Gait"], [FIRST, 101, 2], [FIRST, 102, 0]], { table: "Gaits", days: [0] }); // prettier-ignore
+const feet = sheet("Feet", [["Visit", "Animal", "Found"], [FIRST, 101, "SU"], [FIRST, 102, "DD"]], { table: "Feet", days: [0] }); // prettier-ignore
+
+const SCORES = [
+  ["Scores", "Date", "Walking", "Gaits", "Day"],
+  ["Scores", "Cow", "Walking", "Gaits", "Tag"],
+  ["Scores", "Score", "Walking", "Gaits", "Gait"],
+];
+const FINDINGS = [
+  ["Findings", "Date", "Feet", "Feet", "Visit"],
+  ["Findings", "Cow", "Feet", "Feet", "Animal"],
+  ["Findings", "Lesion", "Feet", "Feet", "Found"],
+];
+
+/** A Mapping sheet whose table begins in cell B3. */
+function mapping(...rows: readonly (readonly PlainCell[])[]) {
+  const headings = mappingTable.columns.map(({ heading }) => heading);
+  const cells = [headings, ...rows].map((row) => [null, ...headings.map((_, place) => row[place] ?? null)]);
+  const area = { firstRow: 2, firstColumn: 1, lastRow: 2 + rows.length, lastColumn: headings.length };
+  return { ...sheet("Mapping", [["What is read"], [], ...cells]), tables: [{ name: "Mapping", area, calculated: [] }] };
+}
+
+const rowsOf = async (tables: ReturnType<typeof openFarmBook>["tables"], name: string) =>
+  (await tables.readTable(name)).rows;
+
+describe("a row of the Mapping table that is not understood", () => {
+  test("with a known table keeps that table alone from being read, and is named by its cell", async () => {
+    const { tables } = openFarmBook(book(walking, feet, mapping(...SCORES, ...FINDINGS, ["Scores", "Gait", "Walking", "Gaits", "X"]))); // prettier-ignore
+    expect(await rowsOf(tables, "Findings")).toEqual([
+      [FIRST, 101, "SU"],
+      [FIRST, 102, "DD"],
+    ]);
+    const text = 'Mapping, C10: Value must be a heading of Scores; got "Gait".';
+    expect(await refusedAs(tables.readTable("Scores"), "column-missing")).toBe(`${text} Open Set up to map it again.`);
+    await tables.save({ id: "1", title: "", changes: [{ append: "Findings", rows: [{ Cow: 103, Lesion: "SU" }] }] });
+    expect(await rowsOf(tables, "Findings")).toHaveLength(3);
+  });
+
+  test("keeps a table from being read of which every row is so, also where it is one of ours", async () => {
+    const ours = sheet(
+      "Scores",
+      [
+        ["Date", "Cow", "Score"],
+        [FIRST, 101, 4],
+      ],
+      { table: "Scores", days: [0] },
+    );
+    const { tables } = openFarmBook(book(ours, feet, mapping(...FINDINGS, ["Scores", "Scor", "Scores", "Scores", "Score", null, null, "1-5"]))); // prettier-ignore
+    expect((await tables.listTables()).map(({ name }) => name)).toContain("Scores");
+    expect(await refusedAs(tables.readTable("Scores"), "column-missing")).toContain('got "Scor"');
+    expect(await rowsOf(tables, "Findings")).toHaveLength(2);
+  });
+
+  test("with an unknown table concerns the lists of its sheet and source", async () => {
+    const { tables } = openFarmBook(book(walking, feet, mapping(...SCORES, ...FINDINGS, ["Gaits", "Note", "walking", "gaits", "X"]))); // prettier-ignore
+    expect(await refusedAs(tables.readTable("Scores"), "column-missing")).toContain(
+      'Mapping, B10: Table must be Cows, Findings, Scores, Tests; got "Gaits".',
+    );
+    expect(await rowsOf(tables, "Findings")).toHaveLength(2);
+  });
+
+  test("that concerns no list blocks nothing, and the check tells of it", async () => {
+    const farm = book(walking, feet, mapping(...SCORES, ...FINDINGS, ["Pens", "Cow", "Elsewhere", null, "X"]));
+    const { tables } = openFarmBook(farm);
+    expect(await rowsOf(tables, "Scores")).toHaveLength(2);
+    expect(await rowsOf(tables, "Findings")).toHaveLength(2);
+    expect(checkBook(farm, FIRST).remarks).toEqual([
+      'Mapping, B10: Table must be Cows, Findings, Scores, Tests; got "Pens".',
+    ]);
+  });
+});
