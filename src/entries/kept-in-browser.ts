@@ -55,12 +55,15 @@ function keptText(what: string, { name, formerName }: KeptName) {
   };
 }
 
-/** Moves what was kept under another key, where nothing newer is kept under this one. */
+/**
+ * Moves what was kept of the open workbook before it had this address. What an address kept until then is of a file
+ * that this workbook was saved over.
+ */
 function move(from: string, to: string): void {
   try {
     const text = localStorage.getItem(from);
     if (text === null) return;
-    if (localStorage.getItem(to) === null) localStorage.setItem(to, text);
+    localStorage.setItem(to, text);
     localStorage.removeItem(from);
   } catch {
     // Storage that is forbidden or full keeps what it has.

@@ -6,6 +6,7 @@ import { keptSaves, type LoggedSave } from "../../../src/workbook/saving/save-lo
 class Storage {
   readonly texts = new Map<string, string>();
   refuses = false;
+  isFull = false;
   getItem(key: string): string | null {
     if (this.refuses) throw new Error("access denied");
     return this.texts.get(key) ?? null;
@@ -14,7 +15,7 @@ class Storage {
     this.texts.delete(key);
   }
   setItem(key: string, text: string): void {
-    if (this.refuses) throw new Error("quota exceeded");
+    if (this.refuses || this.isFull) throw new Error("quota exceeded");
     this.texts.set(key, text);
   }
 }
@@ -49,17 +50,37 @@ test("a draft outlives the pane, apart for each workbook", () => {
   expect(draftsOf({ name: "other.xlsx" }).read()).toBeUndefined();
 });
 
-test("what was kept before the workbook was saved moves to its name, once, and never over something newer", () => {
+test("what was kept before the workbook was saved moves to its name, once", () => {
   draftsOf({ name: "unsaved 1" }).keep(draft);
   savesOf({ name: "unsaved 1" }).write(saves);
   const saved = { name: "herd.xlsx", formerName: "unsaved 1" };
   expect(draftsOf(saved).read()).toEqual(draft);
   expect(savesOf(saved).read()).toEqual(saves);
   expect(draftsOf({ name: "copy.xlsx", formerName: "unsaved 1" }).read()).toBeUndefined();
-  const newer = { ...draft, visit: { place: "barn" } };
-  draftsOf({ name: "herd.xlsx" }).keep(newer);
+});
+
+test("of a workbook saved over another file its own draft and saves are kept, not those of that file", () => {
+  const ofTheFile = { ...draft, visit: { place: "barn" } };
+  draftsOf({ name: "herd.xlsx" }).keep(ofTheFile);
+  savesOf({ name: "herd.xlsx" }).write(saves.slice(0, 1));
   draftsOf({ name: "unsaved 2" }).keep(draft);
-  expect(draftsOf({ name: "herd.xlsx", formerName: "unsaved 2" }).read()).toEqual(newer);
+  savesOf({ name: "unsaved 2" }).write(saves);
+  const savedOver = { name: "herd.xlsx", formerName: "unsaved 2" };
+  expect(draftsOf(savedOver).read()).toEqual(draft);
+  expect(savesOf(savedOver).read()).toEqual(saves);
+});
+
+test("where nothing was kept before the workbook was saved, what its name keeps stays", () => {
+  draftsOf({ name: "herd.xlsx" }).keep(draft);
+  expect(draftsOf({ name: "herd.xlsx", formerName: "unsaved 3" }).read()).toEqual(draft);
+});
+
+test("what cannot be moved stays where it was", () => {
+  draftsOf({ name: "unsaved 4" }).keep(draft);
+  storage.isFull = true;
+  expect(draftsOf({ name: "herd.xlsx", formerName: "unsaved 4" }).read()).toBeUndefined();
+  storage.isFull = false;
+  expect(draftsOf({ name: "herd.xlsx", formerName: "unsaved 4" }).read()).toEqual(draft);
 });
 
 test("the last saves outlive the pane, apart for each workbook", () => {
