@@ -17,7 +17,7 @@ const sound: SmallBook = {
 /** Findings that begin 100 days ago: within the time before. */
 const late = AS_OF_DAY - 100;
 
-test.each([
+test.each<[string, SmallBook]>([
   ["a sound herd", sound],
   ["empty tables", { settings: SETTINGS }],
   ["a list begun late", { ...sound, findings: soundFindings.filter(({ date }) => Number(date) >= late) }],
