@@ -23,6 +23,8 @@ export interface ColumnInfo {
   readonly heading: string;
   /** The column fills itself by a formula. It is read but never written: the host fills it down. */
   readonly calculated: boolean;
+  /** New rows hold nothing in it, since the list of the farm that they go into has no such column. */
+  readonly oldRowsOnly?: true;
 }
 
 export interface TableInfo {
