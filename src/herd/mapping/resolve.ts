@@ -53,10 +53,22 @@ export function resolveMapping({ sources }: Mapping, book: PlainBook): ResolvedM
       }
       return [{ ...column, heading: place.heading, column: place.column }];
     });
-    const now = { ...source, sheet: block.sheet.name, source: block.table, headingRow: block.headingRow, columns };
+    const now = { ...source, sheet: block.sheet.name, source: block.table, headingRow: block.headingRow, columns: [...columns, ...ownColumns(source, block)] }; // prettier-ignore
     return [{ source: now, block }];
   });
   return { sources: found, notes, broken };
+}
+
+/** In a table of our own name the columns that no row of the mapping names are read by our headings. */
+function ownColumns(source: MappedSource, block: Block): readonly MappedColumn[] {
+  if (block.table !== source.table) return [];
+  const keys = new Set(source.columns.map(({ key }) => key));
+  const headings = new Set(source.columns.map(({ heading }) => foldHeading(heading)));
+  return mappedColumns(source.table).flatMap(({ key, heading }): MappedColumn[] => {
+    const own = foldHeading(heading);
+    const place = block.columns.find((column) => foldHeading(column.heading) === own);
+    return place === undefined || keys.has(key) || headings.has(own) ? [] : [{ key, heading: place.heading, column: place.column }]; // prettier-ignore
+  });
 }
 
 function blockOf(source: MappedSource, blocks: readonly Block[]): Block | undefined {
