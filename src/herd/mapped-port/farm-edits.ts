@@ -7,6 +7,7 @@ import { type Change, type NewRow, rowAsRead, type TableContent, type TypedValue
 import type { Block } from "../mapping/block";
 import type { FarmList } from "./farm-list";
 import { farmCell, type FarmRow, farmRowOf, type OurTable } from "./our-table";
+import { listToGrow } from "./list-to-grow";
 import { type FarmValue, toFarm } from "./to-farm";
 
 /** The farm's tables take changes of rows, its plain ranges changes of cells. */
@@ -49,18 +50,6 @@ export class EditsOfFarm implements FarmEdits {
     if (row.list.table === undefined) this.cells.push(...changedCells(row, row.list.block!, values));
     else this.rows.push({ update: rowAsRead(contentOf(row.list), row.index), set: byHeading(row.list, values) });
   }
-}
-
-/** New rows go into the list with the latest day; where none has days, into the last. */
-export function listToGrow(lists: readonly FarmList[]): FarmList {
-  const latest = (list: FarmList): number => {
-    const place = list.columns.findIndex(({ heading }) => heading === "Date");
-    return list.rows.reduce(
-      (last, row) => (typeof row[place] === "number" && row[place] > last ? row[place] : last),
-      0,
-    );
-  };
-  return lists.reduce((best, list) => (lists.length > 1 && latest(best) > latest(list) ? best : list));
 }
 
 function byHeading({ farmColumns }: FarmList, values: readonly FarmValue[]): NewRow {

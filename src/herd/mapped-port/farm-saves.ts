@@ -2,7 +2,8 @@ import type { BookPort } from "../../workbook/book-port";
 import { hostFailed, TableError, tableGone } from "../../workbook/table-error";
 import type { Change, PastSave, Save, TablePort } from "../../workbook/table-port";
 import type { HerdTableName } from "../mapping/targets";
-import { EditsOfFarm, listToGrow } from "./farm-edits";
+import { EditsOfFarm } from "./farm-edits";
+import { listToGrow } from "./list-to-grow";
 import type { OurTable } from "./our-table";
 import { type Farm, isMapped } from "./read-farm";
 

@@ -3,11 +3,12 @@ import { cellAddress } from "../../workbook/cell-address";
 import type { PlainCell } from "../../workbook/port";
 import { filledRowCount, findRow, rowChanged } from "../../workbook/saving/row-match";
 import { TableError } from "../../workbook/table-error";
-import type { RowAsRead, TableContent, TableInfo } from "../../workbook/table-port";
+import type { ColumnInfo, RowAsRead, TableContent, TableInfo } from "../../workbook/table-port";
 import { placeOf } from "../mapping/mapping";
 import type { HerdTableName } from "../mapping/targets";
 import { foldHeading } from "../read-rows";
 import type { FarmList } from "./farm-list";
+import { listToGrow } from "./list-to-grow";
 
 /** A row of one of the farm's lists. */
 export interface FarmRow {
@@ -26,13 +27,7 @@ export interface OurTable {
 
 /** The lists one below the other under our headings, each without the blank rows at its end. */
 export function ourTable(name: HerdTableName, lists: readonly FarmList[], info: Partial<TableInfo>): OurTable {
-  const columns = new Map<string, { readonly heading: string; readonly calculated: boolean }>();
-  for (const list of lists) {
-    for (const { heading, calculated } of list.columns) {
-      const folded = foldHeading(heading);
-      if (!columns.has(folded)) columns.set(folded, { heading, calculated });
-    }
-  }
+  const columns = columnsOf(lists);
   const counts = lists.map(({ farmRows }) => filledRowCount(farmRows));
   const rows = lists.flatMap((list, at) => rowsUnder([...columns.keys()], list, counts[at]!));
   return {
@@ -54,6 +49,21 @@ export function ourTable(name: HerdTableName, lists: readonly FarmList[], info: 
       return undefined;
     },
   };
+}
+
+/** The columns of all lists by folded heading; those that a new row cannot fill are marked. */
+function columnsOf(lists: readonly FarmList[]): ReadonlyMap<string, ColumnInfo> {
+  const columns = new Map<string, ColumnInfo>();
+  for (const { heading, calculated } of lists.flatMap((list) => list.columns)) {
+    const folded = foldHeading(heading);
+    if (!columns.has(folded)) columns.set(folded, { heading, calculated });
+  }
+  if (lists.length < 2) return columns;
+  const filled = new Set(listToGrow(lists).columns.flatMap(({ heading, calculated }) => (calculated ? [] : [foldHeading(heading)]))); // prettier-ignore
+  for (const [folded, column] of columns) {
+    if (!column.calculated && !filled.has(folded)) columns.set(folded, { ...column, oldRowsOnly: true });
+  }
+  return columns;
 }
 
 function rowsUnder(headings: readonly string[], { columns, rows }: FarmList, count: number): (readonly PlainCell[])[] {

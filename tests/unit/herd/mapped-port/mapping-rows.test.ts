@@ -2,6 +2,7 @@ import { day } from "../../../../src/core/shared/days";
 import { checkBook } from "../../../../src/herd/check/check-book";
 import { mappingTable } from "../../../../src/workbook/mapping-table";
 import type { PlainCell } from "../../../../src/workbook/port";
+import { rowAsRead } from "../../../../src/workbook/table-port";
 import { openFarmBook } from "../../../workbook/mapped/own-book";
 import { refusedAs } from "../../../workbook/contract/start";
 import { book, sheet } from "../plain-sheet";
@@ -76,5 +77,69 @@ describe("a row of the Mapping table that is not understood", () => {
     expect(checkBook(farm, FIRST).remarks).toEqual([
       'Mapping, B10: Table must be Cows, Findings, Scores, Tests; got "Pens".',
     ]);
+  });
+});
+
+describe("one row that gives our own table of scores its scale", () => {
+  const ours = sheet("Scores", [["Date", "Cow", "Score", "Seen by"], [FIRST, 101, 4, "A"], [FIRST, 102, 1, null]], { table: "Scores", days: [0] }); // prettier-ignore
+  const farm = book(ours, mapping(["Scores", "Score", "Scores", "Scores", "Score", null, null, "1-5"]));
+
+  test("leaves its other columns as they are", async () => {
+    const { tables } = openFarmBook(farm);
+    const { columns, rows } = await tables.readTable("Scores");
+    const read = rows.map((row) => Object.fromEntries(columns.map(({ heading }, at) => [heading, row[at]])));
+    expect(read).toEqual([
+      { Date: FIRST, Cow: 101, Score: 4, "Seen by": "A" },
+      { Date: FIRST, Cow: 102, Score: 1, "Seen by": null },
+    ]);
+    const row = { Date: { day: FIRST + 1 }, Cow: 103, Score: 5 };
+    await tables.save({ id: "1", title: "", changes: [{ append: "Scores", rows: [row] }] });
+    expect((await tables.readTable("Scores")).rowCount).toBe(3);
+  });
+
+  test("is all that the check needs", () => {
+    expect(checkBook(farm, FIRST)).toMatchObject({ doubts: [], remarks: [] });
+  });
+});
+
+describe("two lists of findings, one a year", () => {
+  const old = sheet("Old", [["Visit", "Animal", "Lact", "Found", "Zone no"], [FIRST - 300, 101, 2, "SU", 4]], { days: [0] }); // prettier-ignore
+  const now = sheet(
+    "Now",
+    [
+      ["Visit", "Animal", "Found", "Remarks"],
+      [FIRST, 102, "DD", null],
+    ],
+    { days: [0] },
+  );
+  const rows = (name: string, values: Readonly<Record<string, string>>) =>
+    Object.entries(values).map(([value, heading]) => ["Findings", value, name, null, heading]);
+  const both = mapping(
+    ...rows("Old", { Date: "Visit", Cow: "Animal", Lactation: "Lact", Lesion: "Found", Zone: "Zone no" }),
+    ...rows("Now", { Date: "Visit", Cow: "Animal", Lesion: "Found", Note: "Remarks" }),
+  );
+
+  test("say which columns new rows can fill: those of the list that grows", async () => {
+    const { columns } = await openFarmBook(book(old, now, both)).tables.readTable("Findings");
+    expect(columns.filter(({ oldRowsOnly }) => oldRowsOnly !== true).map(({ heading }) => heading)).toEqual([
+      "Date",
+      "Cow",
+      "Lesion",
+      "Note",
+    ]);
+    expect(columns.filter(({ oldRowsOnly }) => oldRowsOnly === true).map(({ heading }) => heading)).toEqual([
+      "Lactation",
+      "Zone",
+    ]);
+  });
+
+  test("name the cell of the sheet that someone changed", async () => {
+    const { tables, book: cells } = openFarmBook(book(old, now, both));
+    const read = await tables.readTable("Findings");
+    await cells.changeCells({ id: "x", title: "", cells: [{ sheet: "Now", address: "C2", was: "DD", set: "dd" }] });
+    const save = { id: "1", title: "", changes: [{ update: rowAsRead(read, 1), set: { Note: "better" } }] };
+    expect(await refusedAs(tables.save(save), "changed")).toBe(
+      'Someone changed the sheet Now meanwhile: cell C2, column "Found", held "DD" and now holds "dd". Nothing was written.',
+    );
   });
 });
