@@ -1,5 +1,5 @@
 import type { Room } from "./book-port";
-import { cellAddress, SHEET_COLUMNS, SHEET_ROWS } from "./cell-address";
+import { cellAddress, type CellPosition, SHEET_COLUMNS, SHEET_ROWS } from "./cell-address";
 import { cellAt, type PlainArea, type PlainSheet } from "./plain-book";
 
 /** Whether every cell of an area is blank and belongs to no table, formula or merged cell. */
@@ -46,6 +46,11 @@ function usedArea(sheet: PlainSheet): Pick<PlainArea, "lastRow" | "lastColumn"> 
     lastColumn = Math.max(lastColumn, area.lastColumn);
   }
   return lastRow < 0 ? undefined : { lastRow, lastColumn };
+}
+
+/** The area of so many rows and columns from a cell on. */
+export function areaFrom({ row, column }: CellPosition, rows: number, columns: number): PlainArea {
+  return { firstRow: row, firstColumn: column, lastRow: row + rows - 1, lastColumn: column + columns - 1 };
 }
 
 export function meets(area: PlainArea): (other: PlainArea) => boolean {

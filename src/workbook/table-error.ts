@@ -129,7 +129,10 @@ export function tableFiltered(table: string): TableError {
 }
 
 export function cellsOccupied(sheet: string, address: string): TableError {
-  return new TableError("occupied", `Cell ${address} on sheet ${sheet} is in use: choose a free place.`);
+  const what = address.includes(":")
+    ? `Cells ${address} on sheet ${sheet} are`
+    : `Cell ${address} on sheet ${sheet} is`;
+  return new TableError("occupied", `${what} in use: choose a free place.`);
 }
 
 export function nameTaken(name: string): TableError {

@@ -1,5 +1,5 @@
 import type { Unwatch } from "./port";
-import type { StandingCell, WrittenBlock } from "./saving/written-block";
+import type { BegunBlock, StandingCell, WrittenBlock } from "./saving/written-block";
 import type { CellBlock, NewRow, NewTable, RowAsRead, TableContent, TableInfo, WorkbookChange } from "./table-port";
 
 /** One step of a save or of taking it back. Rows are found by what they hold, first where they stood. */
@@ -35,10 +35,11 @@ export interface TableHost {
    */
   applyEdits(edits: readonly Edit[], begin: (rowCounts: RowCounts) => void): Promise<readonly AppliedEdit[]>;
   createTable(table: NewTable): Promise<void>;
-  writeBlock(block: CellBlock): Promise<WrittenBlock>;
+  /** `begin` is called when everything was checked and writing starts. */
+  writeBlock(block: CellBlock, begin: (begun: BegunBlock) => void): Promise<WrittenBlock>;
   /** The cells of a block as they stand; undefined where its sheet is gone. */
   readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined>;
-  /** Takes a block out whole, or refuses where one of its cells holds something else. Nothing where its sheet is gone. */
+  /** Takes a block out whole, or refuses where one of its cells holds something else, or its sheet is gone. */
   removeBlock(block: WrittenBlock): Promise<void>;
   watchChanges(listener: (change: WorkbookChange) => void): Unwatch;
 }

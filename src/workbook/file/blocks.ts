@@ -33,7 +33,7 @@ function standingCell(cells: SheetCells, { row, column }: CellPosition): Standin
 }
 
 /** What a block changes besides the contents of its cells, as it was before. */
-export type BlockBefore = Required<Pick<WrittenBlock, "formatsBefore" | "widened">>;
+type BlockBefore = Required<Pick<WrittenBlock, "formatsBefore" | "widened">>;
 
 /** Width of a column that has none of its own, in characters. Source: ECMA-376 Part 1, 18.3.1.81 (baseColWidth). */
 const USUAL_WIDTH = 8;

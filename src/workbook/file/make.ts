@@ -3,11 +3,13 @@ import { addTable } from "../../xlsx/edit/add-table";
 import { setWidths } from "../../xlsx/edit/column-widths";
 import type { CellMark } from "../../xlsx/edit/mark-cells";
 import { cellAddress, cellPosition, type CellPosition } from "../cell-address";
+import { areaText } from "../plain-book";
+import { areaFrom, meets } from "../plain-room";
 import { needsTextMark } from "../plain-text";
 import { type CellStyle, contentOf, isWritten, styleOf } from "../saving/block-cells";
 import { plainValue } from "../saving/row-match";
 import type { WidenedColumn } from "../saving/written-block";
-import { cellsOccupied, nameTaken, sheetProtected } from "../table-error";
+import { cellsMerged, cellsOccupied, nameTaken, sheetProtected } from "../table-error";
 import type { CellBlock, NewTable } from "../table-port";
 import { markOf } from "./edit-table";
 import type { FileBook } from "./file-book";
@@ -118,5 +120,7 @@ function freeCells(book: FileBook, name: string, at: CellPosition, rows: number,
       if (inTable || cells.isUsed(row, column)) throw cellsOccupied(name, cellAddress({ row, column }));
     }
   }
+  const merge = sheet.merges.find(meets(areaFrom(at, rows, columns)));
+  if (merge !== undefined) throw cellsMerged(name, areaText(merge));
   return cells;
 }

@@ -1,11 +1,11 @@
 import type { Unwatch } from "../port";
 import { type EditPlan, planEdits } from "../saving/edit-plan";
-import { meantCells, type StandingCell, type WrittenBlock } from "../saving/written-block";
+import { type BegunBlock, meantCells, type StandingCell, type WrittenBlock } from "../saving/written-block";
 import { tableGone } from "../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../table-host";
 import type { CellBlock, NewTable, TableContent, TableInfo, WorkbookChange } from "../table-port";
 import { editTable } from "./edit-table";
-import { type BlockBefore, blockCells, foundBefore, removalMaking } from "./blocks";
+import { blockCells, foundBefore, removalMaking } from "./blocks";
 import { blockMaking, tableMaking } from "./make";
 import { type FileHostOptions, OpenFile } from "./open-file";
 import type { FileStore } from "./store";
@@ -58,19 +58,27 @@ export class FileHost implements TableHost {
     await this.file.change((book) => tableMaking(book, table, this.file.options.ids));
   }
 
-  async writeBlock(block: CellBlock): Promise<WrittenBlock> {
+  async writeBlock(block: CellBlock, begin: (begun: BegunBlock) => void): Promise<WrittenBlock> {
     const { sheet, address, charts = [] } = block;
-    let madeSheet = false;
-    let before: BlockBefore = { widened: [], formatsBefore: [] };
-    await this.file.change((book) => {
-      madeSheet = !book.model.sheets.some(({ name }) => name === sheet);
-      before = foundBefore(book, block);
-      return blockMaking(book, block, before.widened);
-    });
     const chartsLeftOut = charts.map(({ title }) => title);
+    let begun: BegunBlock = { madeSheet: false, charts: [], chartsLeftOut };
+    await this.file.change((book) => {
+      const madeSheet = !book.model.sheets.some(({ name }) => name === sheet);
+      const before = foundBefore(book, block);
+      begun = { ...begun, ...before, madeSheet };
+      const making = blockMaking(book, block, before.widened);
+      return {
+        ...making,
+        edit: (edited) => {
+          const marks = making.edit(edited);
+          begin(begun);
+          return marks;
+        },
+      };
+    });
     // The file spells some formulas otherwise than they were handed over.
     const cells = (await this.readBlock(block).catch(() => undefined)) ?? meantCells(block);
-    return { sheet, address, cells, ...before, madeSheet, charts: [], chartsLeftOut };
+    return { sheet, address, cells, ...begun };
   }
 
   async readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {
@@ -78,8 +86,6 @@ export class FileHost implements TableHost {
   }
 
   async removeBlock(block: WrittenBlock): Promise<void> {
-    const { book } = await this.file.load();
-    if (!book.model.sheets.some(({ name }) => name === block.sheet)) return;
     await this.file.change((now) => removalMaking(now, block));
   }
 

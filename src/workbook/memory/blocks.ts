@@ -11,7 +11,7 @@ import {
 import { sheetProtected } from "../table-error";
 import type { BookState, MemoryCell, MemorySheet } from "./book";
 import type { CellBlock } from "../table-port";
-import { withCells } from "./cells";
+import { sheetOf, withCells } from "./cells";
 
 /** What a cell outside tables holds. */
 export function standingCell({ cells }: MemorySheet, at: CellPosition): StandingCell {
@@ -19,10 +19,9 @@ export function standingCell({ cells }: MemorySheet, at: CellPosition): Standing
   return formula === undefined ? value : { formula };
 }
 
-/** The state without a block; undefined where its sheet is gone. */
-export function withoutBlock(state: BookState, block: WrittenBlock): BookState | undefined {
-  const sheet = state.sheets.find(({ name }) => name === block.sheet);
-  if (sheet === undefined) return undefined;
+/** The state without a block. */
+export function withoutBlock(state: BookState, block: WrittenBlock): BookState {
+  const sheet = sheetOf(state, block.sheet);
   if (sheet.protected) throw sheetProtected(sheet.name);
   refuseChangedBlock(block, (at) => standingCell(sheet, at));
   const touched = new Map(touchedCells(block).map((cell) => [cellAddress(cell.at), cell]));

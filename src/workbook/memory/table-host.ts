@@ -1,17 +1,28 @@
 import { cellAddress, cellPosition, type CellPosition } from "../cell-address";
 import { isDateFormat, ISO_DATE } from "../number-format";
+import { areaText } from "../plain-book";
+import { areaFrom, meets } from "../plain-room";
 import type { Unwatch } from "../port";
 import { planEdits, type RowWrite, type TablePlan } from "../saving/edit-plan";
 import { plainValue } from "../saving/row-match";
 import { contentOf as writtenInto, isWritten, styleOf } from "../saving/block-cells";
 import {
+  type BegunBlock,
   formatsBefore,
   meantCells,
   type StandingCell,
   standingCells,
   type WrittenBlock,
 } from "../saving/written-block";
-import { cellsOccupied, nameTaken, sheetProtected, TableError, tableFull, tableGone } from "../table-error";
+import {
+  cellsMerged,
+  cellsOccupied,
+  nameTaken,
+  sheetProtected,
+  TableError,
+  tableFull,
+  tableGone,
+} from "../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../table-host";
 import {
   type BlockCell,
@@ -24,7 +35,7 @@ import {
 } from "../table-port";
 import { standingCell, widenedBy, withoutBlock, withWidths } from "./blocks";
 import { type BookState, contentOf, infoOf, type MemoryBook, type MemoryCell, type MemoryTable } from "./book";
-import { withCells } from "./cells";
+import { sheetOf, withCells } from "./cells";
 
 /** One user's view of a workbook in memory. */
 export class MemoryHost implements TableHost {
@@ -86,7 +97,7 @@ export class MemoryHost implements TableHost {
     await this.answer();
   }
 
-  async writeBlock(block: CellBlock): Promise<WrittenBlock> {
+  async writeBlock(block: CellBlock, begin: (begun: BegunBlock) => void): Promise<WrittenBlock> {
     const { sheet, address, cells, room = { rows: 1, columns: 1 }, charts = [] } = block;
     await this.book.beforeStep("write");
     const madeSheet = !this.book.state.sheets.some(({ name }) => name === sheet);
@@ -108,11 +119,12 @@ export class MemoryHost implements TableHost {
     const wide = withWidths(filled, sheet, (widths) => {
       for (const { column, set } of widened) widths.set(column, set);
     });
+    const chartsLeftOut = charts.map(({ title }) => title);
+    const begun: BegunBlock = { formatsBefore: before, widened, madeSheet, charts: [], chartsLeftOut };
+    begin(begun);
     this.book.replace(wide, this, [undefined]);
     await this.answer();
-    const chartsLeftOut = charts.map(({ title }) => title);
-    const standing = { cells: meantCells(block), formatsBefore: before, widened };
-    return { sheet, address, ...standing, madeSheet, charts: [], chartsLeftOut };
+    return { sheet, address, cells: meantCells(block), ...begun };
   }
 
   async readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {
@@ -123,9 +135,7 @@ export class MemoryHost implements TableHost {
 
   async removeBlock(block: WrittenBlock): Promise<void> {
     await this.book.beforeStep("write");
-    const state = withoutBlock(this.book.state, block);
-    if (state === undefined) return;
-    this.book.replace(state, this, [undefined]);
+    this.book.replace(withoutBlock(this.book.state, block), this, [undefined]);
     await this.answer();
   }
 
@@ -188,6 +198,9 @@ function stateWithSheet(state: BookState, name: string): BookState {
 function refuseOccupied(state: BookState, sheet: string, at: CellPosition, rows: number, columns: number): void {
   const used = usedCell(state, sheet, at, rows, columns);
   if (used !== undefined) throw cellsOccupied(sheet, cellAddress(used));
+  const area = areaFrom(at, rows, columns);
+  const merge = sheetOf(state, sheet).merges?.find(meets(area));
+  if (merge !== undefined) throw cellsMerged(sheet, areaText(merge));
 }
 
 /** The first cell of a block that holds something or lies in a table. */

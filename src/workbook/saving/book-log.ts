@@ -60,9 +60,14 @@ function isObject(value: unknown): value is Partial<Record<string, unknown>> {
   return typeof value === "object" && value !== null;
 }
 
-/** The log with one change put in, in place of what it says of the same id. */
+/**
+ * The log with one change put in, in place of what it says of the same id. The oldest ones make room only for what is
+ * done: an attempt that is refused costs none of them.
+ */
 export function withChange(changes: readonly LoggedChange[], change: LoggedChange): readonly LoggedChange[] {
-  return [...withoutChange(changes, change.id), change].slice(-SAVES_KEPT);
+  const all = [...withoutChange(changes, change.id), change];
+  const isDone = change.state === "cells" || change.state === "table";
+  return isDone ? all.slice(-SAVES_KEPT) : all;
 }
 
 export function withoutChange(changes: readonly LoggedChange[], id: string): readonly LoggedChange[] {

@@ -12,7 +12,7 @@ export function framedHost(host: TableHost): TableHost {
     readTable: (name) => told(host.readTable(name)),
     applyEdits: (edits, begin) => told(host.applyEdits(edits, begin)),
     createTable: (table) => told(host.createTable(table)),
-    writeBlock: (block) => told(host.writeBlock(block)),
+    writeBlock: (block, begin) => told(host.writeBlock(block, begin)),
     readBlock: (block) => told(host.readBlock(block)),
     removeBlock: (block) => told(host.removeBlock(block)),
     watchChanges: (listener) => host.watchChanges(listener),

@@ -1,6 +1,6 @@
 import type { AppliedEdit, Edit, RowCounts } from "../table-host";
 import type { CellBlock } from "../table-port";
-import type { WrittenBlock } from "./written-block";
+import type { BegunBlock, WrittenBlock } from "./written-block";
 
 /** What is remembered of a save, so that it is written once and can be taken back. Plain data. */
 export type LoggedSave =
@@ -14,7 +14,14 @@ export type LoggedSave =
     }
   | { readonly state: "done"; readonly id: string; readonly title: string; readonly applied: readonly AppliedEdit[] }
   /** A block is being written; whether it stands is not known. */
-  | { readonly state: "block-begun"; readonly id: string; readonly title: string; readonly block: CellBlock }
+  | {
+      readonly state: "block-begun";
+      readonly id: string;
+      readonly title: string;
+      readonly block: CellBlock;
+      /** What writing it changes besides; absent where an earlier version noted it. */
+      readonly begun?: BegunBlock;
+    }
   | { readonly state: "block"; readonly id: string; readonly title: string; readonly block: WrittenBlock };
 
 /** Where the last saves of a workbook are remembered, oldest first. */
@@ -76,9 +83,14 @@ function isRow({ table, index, cells }: Partial<Record<string, unknown>>): boole
   return typeof table === "string" && typeof index === "number" && typeof cells === "object" && cells !== null;
 }
 
-/** The log with one save put in, in place of what it says of the same id. */
+/**
+ * The log with one save put in, in place of what it says of the same id. The oldest ones make room only for what is
+ * done: an attempt that is refused costs none of them.
+ */
 export function logged(saves: readonly LoggedSave[], save: LoggedSave): readonly LoggedSave[] {
-  return [...without(saves, save.id), save].slice(-SAVES_KEPT);
+  const all = [...without(saves, save.id), save];
+  const isDone = save.state === "done" || save.state === "block";
+  return isDone ? all.slice(-SAVES_KEPT) : all;
 }
 
 export function without(saves: readonly LoggedSave[], id: string): readonly LoggedSave[] {

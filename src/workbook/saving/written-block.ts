@@ -28,6 +28,9 @@ export interface WrittenBlock {
   readonly chartsLeftOut: readonly string[];
 }
 
+/** What writing a block is about to change besides the contents of its cells, told before it starts. */
+export type BegunBlock = Omit<WrittenBlock, "sheet" | "address" | "cells">;
+
 /** A column by its place on the sheet, its widths as the host measures them. */
 export interface WidenedColumn {
   readonly column: number;
@@ -37,7 +40,11 @@ export interface WidenedColumn {
 }
 
 /** The cells that a block wrote into or gave a look, and the number format that each had. */
-export function touchedCells({ address, cells, formatsBefore }: WrittenBlock): {
+export function touchedCells({
+  address,
+  cells,
+  formatsBefore,
+}: Pick<WrittenBlock, "address" | "cells" | "formatsBefore">): {
   readonly at: CellPosition;
   readonly formatBefore: string;
   /** It wrote into the cell; else it only gave it a look. */
@@ -87,11 +94,15 @@ export function filledCells({ address, cells }: Pick<WrittenBlock, "address" | "
   );
 }
 
-/** Throws where a cell of a block no longer holds what was written. */
+/**
+ * Throws where a cell of a block holds something else than what was written. One that is blank is taken out already:
+ * by hand, or by an attempt that broke off.
+ */
 export function refuseChangedBlock(block: WrittenBlock, found: (at: CellPosition) => StandingCell): void {
   for (const { at, cell } of filledCells(block)) {
     const is = found(at);
-    if (!isSame(cell, is)) throw cellChanged(block.sheet, cellAddress(at), shownCell(cell), shownCell(is));
+    if (is !== null && !isSame(cell, is))
+      throw cellChanged(block.sheet, cellAddress(at), shownCell(cell), shownCell(is));
   }
 }
 

@@ -110,10 +110,21 @@ export class FakeDocument {
   }
 
   addSheet(name: string): FakeSheet {
-    if (this.sheets.some((sheet) => sheet.name === name)) throw new HostError("ItemAlreadyExists");
+    if (this.findSheet(name) !== undefined) throw new HostError("ItemAlreadyExists");
     const sheet = new FakeSheet(this.newId(), name);
     this.sheets.push(sheet);
     return sheet;
+  }
+
+  /** By name or id. Excel takes names that differ only in case for the same. */
+  findSheet(key: string): FakeSheet | undefined {
+    return this.sheets.find(({ name, id }) => name.toLowerCase() === key.toLowerCase() || id === key);
+  }
+
+  removeSheet(sheet: FakeSheet): void {
+    this.sheets.splice(this.sheets.indexOf(sheet), 1);
+    const left = this.tables.filter((table) => table.sheet !== sheet);
+    this.tables.splice(0, this.tables.length, ...left);
   }
 
   addTable(area: FakeArea): FakeTable {

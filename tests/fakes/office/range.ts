@@ -6,6 +6,8 @@ import { FakeFormat } from "./format";
 import { type FakeContext, Proxy } from "./strict";
 
 const ROWS = 1_048_576;
+/** Merged cells of which Excel tells at once. Source: Office JavaScript API, Range.getMergedAreasOrNullObject. */
+const MOST_MERGES = 512;
 /** Width of a column in points as long as nobody changes it: 64 pixels of which 96 make an inch. */
 const USUAL_WIDTH = 48;
 /** Excel on the web answers at most 5 MB at once. Source: Microsoft, "Resource limits for Office Add-ins". */
@@ -45,6 +47,13 @@ export class FakeRange extends Proxy<FakeArea> {
           return `=${translateFormulaToR1C1(formula.slice(1), cellAddress({ row, column }))}`;
         }),
       ),
+    hasSpill: (area) => {
+      const filled = grid(area, (row, column) =>
+        area.sheet.spills.some((spill) => inArea({ sheet: area.sheet, ...spill }, area.sheet, row, column)),
+      ).flat();
+      if (filled.every((isFilled) => isFilled)) return true;
+      return filled.some((isFilled) => isFilled) ? null : false;
+    },
     numberFormat: (area) => grid(area, (row, column) => area.sheet.cell(row, column).numberFormat),
     "format/columnWidth": ({ sheet, column }) => sheet.widths.get(column) ?? USUAL_WIDTH,
   };
@@ -85,6 +94,7 @@ export class FakeRange extends Proxy<FakeArea> {
       () => {
         const area = this.host;
         const merges = area.sheet.merges.filter((merge) => meet(area, { sheet: area.sheet, ...merge }));
+        if (merges.length > MOST_MERGES) throw new HostError("GeneralException", "too many merged cells");
         return merges.length === 0 ? undefined : merges;
       },
       "orNull",
@@ -158,6 +168,10 @@ export class FakeRange extends Proxy<FakeArea> {
     );
   }
 
+  get hasSpill(): unknown {
+    return this.read("hasSpill");
+  }
+
   get numberFormat(): unknown {
     return this.read("numberFormat");
   }
@@ -193,11 +207,16 @@ export class FakeRange extends Proxy<FakeArea> {
     });
   }
 
-  clear(what: "All" | "Formats" = "All"): void {
+  clear(what: "All" | "Formats" | "Contents" = "All"): void {
     this.do((area) => {
       const { sheet } = area;
       this.context.document.refuseProtected(sheet);
       grid(area, (row, column) => {
+        const { numberFormat } = sheet.cell(row, column);
+        if (what === "Contents") {
+          sheet.put(row, column, { value: "", numberFormat });
+          return;
+        }
         sheet.looks.delete(`${row},${column}`);
         if (what === "All") sheet.cells.get(row)?.delete(column);
         else sheet.put(row, column, { ...sheet.cell(row, column), numberFormat: "General" });

@@ -5,6 +5,11 @@ import { FakeHandlers, Proxy } from "./strict";
 import { deleteTableRow, insertTableRows } from "./table-rows";
 import { FakeWorksheet } from "./workbook";
 
+/** Excel takes names that differ only in case for the same. */
+function isNamed(table: FakeTable, name: string): boolean {
+  return table.name.toLowerCase() === name.toLowerCase();
+}
+
 export class FakeTableProxy extends Proxy<FakeTable> {
   protected readonly readers = {
     id: ({ id }: FakeTable) => id,
@@ -20,7 +25,7 @@ export class FakeTableProxy extends Proxy<FakeTable> {
   }
   set name(name: unknown) {
     this.do((table) => {
-      const taken = this.context.document.tables.some((other) => other !== table && other.name === name);
+      const taken = this.context.document.tables.some((other) => other !== table && isNamed(other, String(name)));
       if (taken) throw new HostError("InvalidArgument", "the name is taken");
       table.name = String(name);
     });
@@ -147,6 +152,10 @@ export class FakeTables extends Proxy<FakeSheet | "workbook"> {
     return this.host === "workbook" ? [...tables] : tables.filter(({ sheet }) => sheet === this.host);
   }
 
+  private find(key: string): FakeTable | undefined {
+    return this.all().find((table) => table.id === key || isNamed(table, key));
+  }
+
   get items(): readonly FakeTableProxy[] {
     const [tables, names, totals] = ["id", "name", "showTotals"].map((name) => this.read(`items/${name}`)) as [
       FakeTable[],
@@ -163,15 +172,11 @@ export class FakeTables extends Proxy<FakeSheet | "workbook"> {
   }
 
   getItem(key: string): FakeTableProxy {
-    return new FakeTableProxy(this.context, () => this.all().find(({ id, name }) => id === key || name === key));
+    return new FakeTableProxy(this.context, () => this.find(key));
   }
 
   getItemOrNullObject(key: string): FakeTableProxy {
-    return new FakeTableProxy(
-      this.context,
-      () => this.all().find(({ id, name }) => id === key || name === key),
-      "orNull",
-    );
+    return new FakeTableProxy(this.context, () => this.find(key), "orNull");
   }
 
   add(address: string | FakeRange, hasHeaders: boolean): FakeTableProxy {

@@ -61,12 +61,7 @@ export class FakeWorksheet extends Proxy<FakeSheet> {
   }
 
   delete(): void {
-    this.do((sheet) => {
-      const { document } = this.context;
-      document.sheets.splice(document.sheets.indexOf(sheet), 1);
-      const left = document.tables.filter((table) => table.sheet !== sheet);
-      document.tables.splice(0, document.tables.length, ...left);
-    });
+    this.do((sheet) => this.context.document.removeSheet(sheet));
   }
 }
 
@@ -126,7 +121,7 @@ class FakeWorksheets extends Proxy<FakeDocument> {
   }
 
   private find(name: string): FakeSheet | undefined {
-    return this.context.document.sheets.find((sheet) => sheet.name === name || sheet.id === name);
+    return this.context.document.findSheet(name);
   }
 
   getItem(name: string): FakeWorksheet {

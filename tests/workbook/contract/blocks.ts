@@ -80,10 +80,8 @@ export function blockContract(host: TestHost): void {
 
   test("a block is not taken back where one of its cells was changed, nor on a protected sheet", async () => {
     await port.writeBlock(block);
-    await book
-      .user()
-      .takeBack("block-1")
-      .catch(() => undefined);
+    await refusedAs(book.user().takeBack("block-1"), "unknown-save");
+    expect(await filled("By month")).toEqual(FILLED);
     await book.other.typeAt("By month", "B4", 5);
     expect(await refusedAs(port.takeBack("block-1"), "changed")).toMatch(/B4.*TRUE.*5/);
     expect(await filled("By month")).toEqual(FILLED);
@@ -114,6 +112,70 @@ export function blockContract(host: TestHost): void {
       expect(await filled("By month", trial)).toEqual(FILLED);
       await trial.user(log).takeBack("block-1");
       expect(await filled("By month", trial)).toEqual([]);
+    }
+  });
+
+  test("a block on a sheet that was renamed or deleted is not taken back silently", async () => {
+    await port.writeBlock(block);
+    await book.other.renameSheet("By month", "Months");
+    expect(await refusedAs(port.takeBack("block-1"), "sheet-gone")).toMatch(/no sheet By month/);
+    expect(await filled("Months")).toEqual(FILLED);
+    expect(port.pastSaves().map(({ id }) => id)).toEqual(["block-1"]);
+    await book.other.renameSheet("Months", "By month");
+    await port.takeBack("block-1");
+    expect(await book.sheetNames()).not.toContain("By month");
+    await port.writeBlock(block);
+    await book.other.deleteSheet("By month");
+    await refusedAs(port.takeBack("block-1"), "sheet-gone");
+  });
+
+  test("cells of a block that someone emptied do not keep the others from being taken back", async () => {
+    await port.writeBlock({ ...block, sheet: "Plan", address: "B22", charts: [] });
+    await book.other.typeAt("Plan", "B22", null);
+    await port.takeBack("block-1");
+    expect((await book.sheetCell("Plan", "C24")).hasFormula).toBe(false);
+  });
+
+  test("whichever step of taking a block back fails, it can be taken back again, its sheet too", async () => {
+    await port.writeBlock(block);
+    const from = book.steps();
+    await port.takeBack("block-1");
+    const steps = book.steps() - from;
+    expect(steps).toBeGreaterThan(0);
+    for (let after = 0; after < steps; after++) {
+      for (const times of [1, 2]) {
+        const trial = await host.open(startTables);
+        const user = trial.user();
+        await user.writeBlock(block);
+        trial.failSteps(after, times);
+        const kind = await user.takeBack("block-1").then(
+          () => "taken back",
+          async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
+        );
+        trial.failSteps(0, 0);
+        expect(["taken back", "failed", "uncertain"]).toContain(kind);
+        if (kind === "failed") expect(await filled("By month", trial)).toEqual(FILLED);
+        if (kind !== "taken back" && (await trial.sheetNames()).includes("By month")) await user.takeBack("block-1");
+        expect(await filled("By month", trial)).toEqual([]);
+      }
+    }
+  });
+
+  test("whichever step fails, what was begun is taken back, its sheet too", async () => {
+    const plain = { ...block, charts: [] };
+    const from = book.steps();
+    await port.writeBlock(plain);
+    const steps = book.steps() - from;
+    const before = (await (await host.open(startTables)).sheetNames()).length;
+    for (let after = 0; after < steps; after++) {
+      const trial = await host.open(startTables);
+      const user = trial.user();
+      trial.failSteps(after, 2);
+      await user.writeBlock(plain).catch(() => undefined);
+      trial.failSteps(0, 0);
+      for (const { id } of user.pastSaves()) await user.takeBack(id);
+      expect(await filled("By month", trial)).toEqual([]);
+      expect([after, (await trial.sheetNames()).length]).toEqual([after, before]);
     }
   });
 }

@@ -8,7 +8,7 @@ import { saveEdits } from "../../../src/xlsx/save-edits";
 import { MemoryStore } from "../../fakes/file/memory-store";
 import { startFile } from "../../fakes/file/start-file";
 import { tablePortContract } from "./contract";
-import { rawFileCell, typedInto } from "./raw-file";
+import { enteredInto, rawFileCell, typedInto } from "./raw-file";
 import type { OtherUser, StartTable, TestBook } from "./test-book";
 
 interface Place {
@@ -37,6 +37,10 @@ function otherUser(store: MemoryStore): OtherUser {
       if (path.test(name)) parts[name] = strToU8(change(strFromU8(content)));
     }
     store.put(zipSync(parts));
+  };
+  const rewriteSheet = (name: string, change: (xml: string) => string): Promise<void> => {
+    const number = readWorkbook(store.bytes!, []).sheets.findIndex((sheet) => sheet.name === name) + 1;
+    return rewrite(new RegExp(`worksheets/sheet${number}\\.xml`), change);
   };
   /** The rows of a table as somebody's program would write them back. */
   const setRows = async (name: string, change: (rows: PlainCell[][]) => PlainCell[][]): Promise<void> => {
@@ -96,12 +100,8 @@ function otherUser(store: MemoryStore): OtherUser {
       await rewrite(/worksheets\/_rels/, (xml) => xml.replace(new RegExp(`<Relationship [^>]*${file}"/>`), ""));
     },
     renameColumn: (_, from, to) => rewrite(/tables\/|worksheets\//, (xml) => xml.replaceAll(from, to)),
-    protectSheet: async (name) => {
-      const number = readWorkbook(store.bytes!, []).sheets.findIndex((sheet) => sheet.name === name) + 1;
-      await rewrite(new RegExp(`worksheets/sheet${number}\\.xml`), (xml) =>
-        xml.replace("</sheetData>", '</sheetData><sheetProtection sheet="1" objects="1"/>'),
-      );
-    },
+    protectSheet: (name) =>
+      rewriteSheet(name, (xml) => xml.replace("</sheetData>", '</sheetData><sheetProtection sheet="1" objects="1"/>')),
     filter: (name) =>
       rewrite(/tables\//, (xml) =>
         xml.includes(`"${name}"`)
@@ -112,6 +112,15 @@ function otherUser(store: MemoryStore): OtherUser {
           : xml,
       ),
     typeAt: async (name, address, value) => store.put(typedInto(store.bytes!, name, address, value)),
+    enterBlankFormula: async (name, address) =>
+      store.put(enteredInto(store.bytes!, name, address, { value: null, formula: 'IF(TRUE,"","")' })),
+    merge: (name, area) => {
+      const merged = `<mergeCells count="1"><mergeCell ref="${area}"/></mergeCells>`;
+      return rewriteSheet(name, (xml) => xml.replace("</sheetData>", `</sheetData>${merged}`));
+    },
+    renameSheet: (from, to) => rewrite(/workbook\.xml$/, (xml) => xml.replace(`name="${from}"`, `name="${to}"`)),
+    deleteSheet: (name) =>
+      rewrite(/workbook\.xml$/, (xml) => xml.replace(new RegExp(`<sheet [^>]*name="${name}"[^>]*/>`), "")),
     typeBelow: async (name, down) => {
       const bytes = store.bytes!;
       const { sheet: sheetName, row, column, rows } = placeOf(bytes, name);
@@ -144,6 +153,7 @@ function openBook(tables: readonly StartTable[]): Promise<TestBook> {
     },
     bodyRows: async (table) => placeOf(store.bytes!, table).rows,
     sheetCell: (sheet, address) => rawFileCell(store.bytes!, sheet, cellAddress(cellPosition(address))),
+    sheetNames: async () => readWorkbook(store.bytes!, []).sheets.map(({ name }) => name),
     steps: store.faults.taken,
     failSteps: store.faults.fail,
     setTurn: (turn) => {

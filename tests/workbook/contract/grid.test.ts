@@ -1,10 +1,23 @@
 import { ICommandService, type IStyleData } from "@univerjs/core";
-import { InsertSheetMutation, SetRangeValuesMutation } from "@univerjs/sheets";
+import {
+  AddWorksheetMergeMutation,
+  InsertSheetMutation,
+  RemoveSheetMutation,
+  SetRangeValuesMutation,
+  SetWorksheetNameMutation,
+} from "@univerjs/sheets";
 import { AddSheetTableMutation, SetSheetTableMutation, TableManager } from "@univerjs/sheets-table";
 import { type OpenEngine, openEngine } from "../../../src/engine/open-engine";
 import { toSnapshot } from "../../../src/engine/snapshot";
-import { cellPosition } from "../../../src/workbook/cell-address";
-import { type Cells, hasFormula, put as putCell, shownValue, valueCell } from "../../../src/workbook/grid/tables/cells";
+import { cellPosition, type CellPosition } from "../../../src/workbook/cell-address";
+import {
+  type Cells,
+  formulaCell,
+  hasFormula,
+  put as putCell,
+  shownValue,
+  valueCell,
+} from "../../../src/workbook/grid/tables/cells";
 import { GridTableHost } from "../../../src/workbook/grid/tables/host";
 import type { PlainCell } from "../../../src/workbook/port";
 import { openTables } from "../../../src/workbook/saving/open-tables";
@@ -86,6 +99,10 @@ function otherUser({ workbook, injector }: OpenEngine, protectedSheets: Set<stri
       ),
     );
   };
+  const idOf = (name: string) => ({ unitId, subUnitId: workbook.getSheetBySheetName(name)!.getSheetId() });
+  const command = (id: string, params: object): void => {
+    if (!injector.get(ICommandService).syncExecuteCommand(id, params)) throw new Error(`the grid refused ${id}`);
+  };
   return {
     setCell: async (name, row, heading, value) => {
       const { sheet, startRow } = find(name);
@@ -115,6 +132,19 @@ function otherUser({ workbook, injector }: OpenEngine, protectedSheets: Set<stri
       const { row, column } = cellPosition(address);
       put(workbook.getSheetBySheetName(name)!.getSheetId(), row, column, value);
     },
+    enterBlankFormula: async (name, address) => {
+      const { row, column } = cellPosition(address);
+      const cellValue: Cells = {};
+      putCell(cellValue, row, column, formulaCell('=IF(TRUE,"","")'));
+      command(SetRangeValuesMutation.id, { ...idOf(name), cellValue });
+    },
+    merge: async (name, area) => {
+      const [first, last] = area.split(":").map(cellPosition) as [CellPosition, CellPosition];
+      const range = { startRow: first.row, startColumn: first.column, endRow: last.row, endColumn: last.column };
+      command(AddWorksheetMergeMutation.id, { ...idOf(name), ranges: [range] });
+    },
+    renameSheet: async (from, to) => command(SetWorksheetNameMutation.id, { ...idOf(from), name: to }),
+    deleteSheet: async (name) => command(RemoveSheetMutation.id, { ...idOf(name), subUnitName: name }),
     typeBelow: async (name, down) => {
       const { sheet, startColumn, endRow } = find(name);
       put(sheet.getSheetId(), endRow + down, startColumn, "total");
@@ -135,6 +165,7 @@ const WRITING = new Set([
   SetRangeValuesMutation.id,
   SetSheetTableMutation.id,
   InsertSheetMutation.id,
+  RemoveSheetMutation.id,
   AddSheetTableMutation.id,
 ]);
 
@@ -195,7 +226,7 @@ function openBook(start: readonly StartTable[]): Promise<TestBook> {
         readTable: (name) => host.readTable(name),
         applyEdits: (edits, begin) => working(() => host.applyEdits(edits, begin)),
         createTable: (table) => working(() => host.createTable(table)),
-        writeBlock: (block) => working(() => host.writeBlock(block)),
+        writeBlock: (block, begin) => working(() => host.writeBlock(block, begin)),
         readBlock: (block) => host.readBlock(block),
         removeBlock: (block) => working(() => host.removeBlock(block)),
         watchChanges: (listener) => host.watchChanges(listener),
@@ -226,6 +257,7 @@ function openBook(start: readonly StartTable[]): Promise<TestBook> {
       const { row, column } = cellPosition(address);
       return rawCell(engine, sheet, row, column);
     },
+    sheetNames: async () => workbook.getSheets().map((sheet) => sheet.getName()),
     steps: steps.taken,
     failSteps: steps.fail,
     setTurn: (next) => {

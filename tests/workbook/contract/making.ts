@@ -97,6 +97,25 @@ export function makingContract(host: TestHost): void {
     expect((await book.sheetCell("Herd", "A3")).value).toBeNull();
   });
 
+  test("neither a block nor a table is written over a formula that shows a blank", async () => {
+    await book.other.enterBlankFormula("Plan", "I23");
+    expect(await refusedAs(port.writeBlock({ ...block, sheet: "Plan", address: "H22" }), "occupied")).toMatch(/I23/);
+    const room = { rows: 3, columns: 3 };
+    await refusedAs(port.writeBlock({ sheet: "Plan", address: "H22", cells: [[1]], room }), "occupied");
+    expect(await refusedAs(port.createTable({ ...rules, sheet: "Plan", address: "H22" }), "occupied")).toMatch(/I23/);
+    expect(await book.sheetCell("Plan", "I23")).toMatchObject({ value: null, hasFormula: true });
+    expect((await book.sheetCell("Plan", "H22")).value).toBeNull();
+  });
+
+  test("neither a block nor a table is written over merged cells", async () => {
+    await book.other.merge("Plan", "I23:J23");
+    const refused = async (work: Promise<unknown>) => expect(await refusedAs(work, "merged")).toMatch(/I23:J23/);
+    await refused(port.writeBlock({ ...block, sheet: "Plan", address: "H22" }));
+    await refused(port.writeBlock({ sheet: "Plan", address: "H22", cells: [[1]], room: { rows: 2, columns: 2 } }));
+    await refused(port.createTable({ ...rules, sheet: "Plan", address: "H22" }));
+    expect((await book.sheetCell("Plan", "H22")).value).toBeNull();
+  });
+
   test("a block is not written on a protected sheet", async () => {
     await book.other.protectSheet("Plan");
     await refusedAs(port.writeBlock({ ...block, sheet: "Plan", address: "H20" }), "protected");

@@ -1,6 +1,6 @@
-import { cellAddress, cellPosition } from "../../../src/workbook/cell-address";
-import { MemoryBook, type MemoryTable } from "../../../src/workbook/memory/book";
-import { placeOf, sheetOf } from "../../../src/workbook/memory/cells";
+import { cellAddress, cellPosition, type CellPosition } from "../../../src/workbook/cell-address";
+import { MemoryBook, type MemorySheet, type MemoryTable } from "../../../src/workbook/memory/book";
+import { placeOf, sheetOf, withCells } from "../../../src/workbook/memory/cells";
 import { MemoryHost } from "../../../src/workbook/memory/table-host";
 import type { CellLook } from "../../../src/workbook/look";
 import type { PlainCell } from "../../../src/workbook/port";
@@ -38,6 +38,10 @@ function otherUser(book: MemoryBook): OtherUser {
     const tables = book.state.tables.flatMap((table) => (table.name !== name ? [table] : (changed ?? [])));
     book.replace({ ...book.state, tables }, "other", [name]);
   };
+  const changeSheet = (name: string, edit: (sheet: MemorySheet) => MemorySheet): void => {
+    const sheets = book.state.sheets.map((sheet) => (sheet.name === name ? edit(sheet) : sheet));
+    book.replace({ ...book.state, sheets }, "other", [undefined]);
+  };
   return {
     setCell: (name, at, heading, value) =>
       change(name, (table) => {
@@ -59,13 +63,30 @@ function otherUser(book: MemoryBook): OtherUser {
         columns: table.columns.map((column) => (column.heading === from ? { ...column, heading: to } : column)),
       })),
     filter: (name) => change(name, (table) => ({ ...table, filtered: true })),
-    protectSheet: async (name) => {
-      const sheets = book.state.sheets.map((sheet) => (sheet.name === name ? { ...sheet, protected: true } : sheet));
-      book.replace({ ...book.state, sheets }, "other", [undefined]);
-    },
+    protectSheet: async (name) => changeSheet(name, (sheet) => ({ ...sheet, protected: true })),
     typeAt: async (name, address, value) => {
       const place = placeOf(book.state, sheetOf(book.state, name), address);
       book.replace(place.put(value, place.numberFormat), "other", [undefined]);
+    },
+    enterBlankFormula: async (name, address) => {
+      const { cells } = sheetOf(book.state, name);
+      const formula = { value: null, formula: 'IF(TRUE,"","")' };
+      book.replace(withCells(book.state, name, { ...cells, [address]: formula }), "other", [undefined]);
+    },
+    merge: async (name, text) => {
+      const [first, last] = text.split(":").map(cellPosition) as [CellPosition, CellPosition];
+      const area = { firstRow: first.row, firstColumn: first.column, lastRow: last.row, lastColumn: last.column };
+      changeSheet(name, (sheet) => ({ ...sheet, merges: [...(sheet.merges ?? []), area] }));
+    },
+    renameSheet: async (from, to) => {
+      changeSheet(from, (sheet) => ({ ...sheet, name: to }));
+      const tables = book.state.tables.map((table) => (table.sheet === from ? { ...table, sheet: to } : table));
+      book.replace({ ...book.state, tables }, "other", [undefined]);
+    },
+    deleteSheet: async (name) => {
+      const left = book.state.sheets.filter((sheet) => sheet.name !== name);
+      const tables = book.state.tables.filter(({ sheet }) => sheet !== name);
+      book.replace({ tables, sheets: left }, "other", [undefined]);
     },
     typeBelow: async (name, down) => {
       const { at, rows, sheet } = book.table(name);
@@ -128,6 +149,7 @@ export function openMemoryBook(
         width: sheet?.widths?.[cellPosition(address).column] ?? USUAL_WIDTH,
       };
     },
+    sheetNames: async () => book.state.sheets.map(({ name }) => name),
     steps: steps.taken,
     failSteps: steps.fail,
     setTurn: (next) => {

@@ -1,7 +1,8 @@
-import { cellPosition } from "../../../src/workbook/cell-address";
+import { cellPosition, type CellPosition } from "../../../src/workbook/cell-address";
 import { OfficeHost } from "../../../src/workbook/office/tables/host";
 import type { PlainCell } from "../../../src/workbook/port";
 import { openTables } from "../../../src/workbook/saving/open-tables";
+import type { CellBlock, TablePort } from "../../../src/workbook/table-port";
 import {
   type FakeDocument,
   type FakeSheet,
@@ -24,6 +25,7 @@ function otherUser(document: FakeDocument): OtherUser {
   const changed = (table: FakeTable): void => document.emit({ type: "changed", table }, "other");
   const put = (sheet: FakeSheet, row: number, column: number, value: PlainCell): void =>
     sheet.put(row, column, { value: value ?? "", numberFormat: sheet.cell(row, column).numberFormat });
+  const findSheet = (name: string): FakeSheet => document.sheets.find((sheet) => sheet.name === name)!;
   return {
     setCell: async (name, row, heading, value) => {
       const table = tableOf(document, name);
@@ -47,20 +49,28 @@ function otherUser(document: FakeDocument): OtherUser {
       put(table.sheet, table.row, columnOf(table, from), to);
     },
     protectSheet: async (name) => {
-      document.sheets.find((sheet) => sheet.name === name)!.protected = true;
+      findSheet(name).protected = true;
     },
     filter: async (name) => {
       tableOf(document, name).filtered = true;
     },
     typeAt: async (name, address, value) => {
       const { row, column } = cellPosition(address);
-      put(
-        document.sheets.find((sheet) => sheet.name === name)!,
-        row,
-        column,
-        value,
-      );
+      put(findSheet(name), row, column, value);
     },
+    enterBlankFormula: async (name, address) => {
+      const { row, column } = cellPosition(address);
+      findSheet(name).put(row, column, { value: "", formula: '=IF(TRUE,"","")', numberFormat: "General" });
+    },
+    merge: async (name, area) => {
+      const [first, last] = area.split(":").map(cellPosition) as [CellPosition, CellPosition];
+      const size = { rows: last.row - first.row + 1, columns: last.column - first.column + 1 };
+      findSheet(name).merges.push({ ...first, ...size });
+    },
+    renameSheet: async (from, to) => {
+      findSheet(from).name = to;
+    },
+    deleteSheet: async (name) => document.removeSheet(findSheet(name)),
     typeBelow: async (name, down) => {
       const { sheet, row, column, bodyRows } = tableOf(document, name);
       put(sheet, row + bodyRows + down, column, "total");
@@ -113,6 +123,7 @@ function officeHost(name: string, habits: Habits): TestHost {
             column,
           );
         },
+        sheetNames: async () => document.sheets.map(({ name: known }) => known),
         steps: document.faults.taken,
         failSteps: document.faults.fail,
         setTurn: (turn) => {
@@ -139,40 +150,43 @@ tablePortContract(officeHost("an Excel that takes in only one row", { ...USUAL_H
   runs: 30,
 });
 
+const area = (firstRow: number, column: number) => ({
+  firstRow,
+  firstColumn: column,
+  lastRow: firstRow + 1,
+  lastColumn: column,
+});
+
+const charted: CellBlock = {
+  id: "chart",
+  title: "By month",
+  sheet: "By month",
+  address: "B2",
+  cells: [
+    ["Month", "New", "Again"],
+    ["May", 3, 1],
+    ["June", 4, 2],
+  ],
+  charts: [
+    {
+      type: "stacked columns",
+      title: "Lesions",
+      altText: "Lesions of each month",
+      categories: area(1, 0),
+      series: [
+        { name: "New", values: area(1, 1) },
+        { name: "Again", values: area(1, 2) },
+      ],
+      place: { firstRow: 4, firstColumn: 0, lastRow: 12, lastColumn: 4 },
+    },
+  ],
+};
+
 test("charts of a block follow its cells and go with it", async () => {
   const document = startDocument([], USUAL_HABITS);
   documents.push(document);
   const port = openTables(new OfficeHost(fakeRun(document, {})));
-  const area = (firstRow: number, column: number) => ({
-    firstRow,
-    firstColumn: column,
-    lastRow: firstRow + 1,
-    lastColumn: column,
-  });
-  await port.writeBlock({
-    id: "chart",
-    title: "By month",
-    sheet: "By month",
-    address: "B2",
-    cells: [
-      ["Month", "New", "Again"],
-      ["May", 3, 1],
-      ["June", 4, 2],
-    ],
-    charts: [
-      {
-        type: "stacked columns",
-        title: "Lesions",
-        altText: "Lesions of each month",
-        categories: area(1, 0),
-        series: [
-          { name: "New", values: area(1, 1) },
-          { name: "Again", values: area(1, 2) },
-        ],
-        place: { firstRow: 4, firstColumn: 0, lastRow: 12, lastColumn: 4 },
-      },
-    ],
-  });
+  await port.writeBlock(charted);
   const [sheet] = document.sheets;
   const cells = (column: number) => ({ row: 2, column, rows: 2, columns: 1 });
   expect(sheet?.charts).toEqual([
@@ -195,3 +209,28 @@ test("charts of a block follow its cells and go with it", async () => {
   expect(document.sheets).toHaveLength(1);
   expect(sheet?.charts.map(({ name }) => name)).toEqual(["own"]);
 });
+
+test("charts of a block that broke off go when it is taken back", async () => {
+  const steps = await stepsOf(async () => undefined);
+  for (let after = 0; after < steps; after++) {
+    await stepsOf(async (document, port) => {
+      document.faults.fail(after, 3);
+      await port.writeBlock(charted).catch(() => undefined);
+      document.faults.fail(0, 0);
+      for (const { id } of port.pastSaves()) await port.takeBack(id);
+      const named = document.sheets.flatMap(({ charts }) => charts.filter(({ name }) => name.startsWith("Lesions")));
+      expect([after, named]).toEqual([after, []]);
+    });
+  }
+});
+
+/** Steps that writing takes where nothing fails. */
+async function stepsOf(work: (document: FakeDocument, port: TablePort) => Promise<void>): Promise<number> {
+  const document = startDocument([], USUAL_HABITS);
+  documents.push(document);
+  const port = openTables(new OfficeHost(fakeRun(document, {})));
+  await work(document, port);
+  const from = document.faults.taken();
+  await port.writeBlock(charted);
+  return document.faults.taken() - from;
+}

@@ -59,6 +59,15 @@ export async function editedFile(bytes: Uint8Array, change: (workbook: Workbook)
 
 /** What someone types. The library above does not see tables that were added, so that it cannot be used for it. */
 export function typedInto(bytes: Uint8Array, name: string, address: string, value: PlainCell): Uint8Array {
+  return enteredInto(bytes, name, address, { value });
+}
+
+export function enteredInto(
+  bytes: Uint8Array,
+  name: string,
+  address: string,
+  entered: { readonly value: PlainCell; readonly formula?: string },
+): Uint8Array {
   const model = readWorkbook(bytes, []);
   const sheet = model.sheets.find((known) => known.name === name)!;
   const place = cellPosition(address);
@@ -68,5 +77,5 @@ export function typedInto(bytes: Uint8Array, name: string, address: string, valu
   );
   const tables = sheet.tables.map((table) => ({ name: table.name, area: table.area }));
   const fresh = { name, cells: [], spills: [] };
-  return saveEdits(bytes, model, [], [{ name, contents: [...others, { ...place, value }], tables, fresh }]);
+  return saveEdits(bytes, model, [], [{ name, contents: [...others, { ...place, ...entered }], tables, fresh }]);
 }

@@ -50,6 +50,12 @@ export interface OtherUser {
   filter(table: string): Promise<void>;
   /** Types into a cell outside tables. */
   typeAt(sheet: string, address: string, value: PlainCell): Promise<void>;
+  /** Enters a formula that shows a blank into a cell outside tables. */
+  enterBlankFormula(sheet: string, address: string): Promise<void>;
+  /** Merges cells such as "B2:C3". */
+  merge(sheet: string, area: string): Promise<void>;
+  renameSheet(from: string, to: string): Promise<void>;
+  deleteSheet(name: string): Promise<void>;
   /** Types into the cell so many rows below the table's last, in its first column. */
   typeBelow(table: string, rows: number): Promise<void>;
 }
@@ -64,6 +70,7 @@ export interface TestBook {
   /** Rows between a table's headings and its end, blank ones too. */
   bodyRows(table: string): Promise<number>;
   sheetCell(sheet: string, address: string): Promise<RawCell>;
+  sheetNames(): Promise<readonly string[]>;
   /** Steps that the host took since it was opened; a step is what can fail by itself. */
   steps(): number;
   /** Lets the steps from now on pass `after` times, then fail `times` times, then pass again. */

@@ -53,15 +53,14 @@ function mappingOf(tables: readonly StartTable[]): StartTable {
 
 function farmUser(other: OtherUser): OtherUser {
   return {
+    ...other,
     setCell: (table, row, heading, value) => other.setCell(farmName(table), row, farmHeading(table, heading), value),
     deleteRow: (table, row) => other.deleteRow(farmName(table), row),
     insertRow: (table, row, cells) => other.insertRow(farmName(table), row, cells),
     renameTable: (from, to) => other.renameTable(farmName(from), to),
     deleteTable: (table) => other.deleteTable(farmName(table)),
     renameColumn: (table, from, to) => other.renameColumn(farmName(table), farmHeading(table, from), to),
-    protectSheet: other.protectSheet,
     filter: (table) => other.filter(farmName(table)),
-    typeAt: other.typeAt,
     typeBelow: (table, rows) => other.typeBelow(farmName(table), rows),
   };
 }

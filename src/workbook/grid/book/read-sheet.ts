@@ -44,14 +44,13 @@ export function plainSheet(grid: OpenGrid, sheet: Worksheet): PlainSheet {
     })),
     days: days.areas,
     formulas: formulas.areas,
-    merges: sheet.getMergeData().map(({ startRow, startColumn, endRow, endColumn }) => ({
-      firstRow: startRow,
-      firstColumn: startColumn,
-      lastRow: endRow,
-      lastColumn: endColumn,
-    })),
+    merges: sheet.getMergeData().map(mergedArea),
     ...(sheet.isSheetHidden() ? { hidden: true } : {}),
   };
+}
+
+export function mergedArea({ startRow, startColumn, endRow, endColumn }: IRange): PlainArea {
+  return { firstRow: startRow, firstColumn: startColumn, lastRow: endRow, lastColumn: endColumn };
 }
 
 export function areaOf({ firstRow, firstColumn, bodyRows, info }: SheetTable): PlainArea {

@@ -9,7 +9,7 @@ import {
   standingCells,
   type WrittenBlock,
 } from "../../saving/written-block";
-import { sheetProtected } from "../../table-error";
+import { sheetGone, sheetProtected } from "../../table-error";
 import type { CellBlock } from "../../table-port";
 import { hasFormula, shownValue } from "./cells";
 import { plainChanges } from "./looks";
@@ -30,11 +30,11 @@ function standingCell({ workbook, injector }: OpenGrid, sheet: Worksheet, { row,
   return { formula: (formula ?? "").replace(/^=/, "") };
 }
 
-/** The changes that take a block out; none where its sheet is gone. */
+/** The changes that take a block out. */
 export function removalOf(grid: OpenGrid, block: WrittenBlock): readonly Change[] {
   const { workbook } = grid;
   const sheet = workbook.getSheetBySheetName(block.sheet);
-  if (!sheet) return [];
+  if (!sheet) throw sheetGone(block.sheet);
   if (grid.protectedSheets.has(block.sheet)) throw sheetProtected(block.sheet);
   refuseChangedBlock(block, (at) => standingCell(grid, sheet, at));
   const plain = plainChanges(grid, sheet.getSheetId(), block);

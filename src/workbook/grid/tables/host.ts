@@ -8,7 +8,7 @@ import {
 } from "@univerjs/sheets-table";
 import type { Unwatch } from "../../port";
 import { planEdits } from "../../saving/edit-plan";
-import type { StandingCell, WrittenBlock } from "../../saving/written-block";
+import type { BegunBlock, StandingCell, WrittenBlock } from "../../saving/written-block";
 import { tableGone, workbookClosed } from "../../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../../table-host";
 import type { CellBlock, NewTable, TableContent, TableInfo, WorkbookChange } from "../../table-port";
@@ -73,14 +73,17 @@ export class GridTableHost implements TableHost {
     run(grid, inSequence(tableMutations(grid, table)));
   }
 
-  async writeBlock(block: CellBlock): Promise<WrittenBlock> {
+  async writeBlock(block: CellBlock, begin: (begun: BegunBlock) => void): Promise<WrittenBlock> {
     const grid = await this.open();
     const { sheet, address, charts = [] } = block;
     const madeSheet = !grid.workbook.getSheetBySheetName(sheet);
     const before = foundBefore(grid, block);
-    run(grid, inSequence(blockMutations(grid, block, before.widened)));
     const chartsLeftOut = charts.map(({ title }) => title);
-    return { sheet, address, cells: blockCells(grid, block) ?? [], ...before, madeSheet, charts: [], chartsLeftOut };
+    const begun: BegunBlock = { ...before, madeSheet, charts: [], chartsLeftOut };
+    const mutations = inSequence(blockMutations(grid, block, before.widened));
+    begin(begun);
+    run(grid, mutations);
+    return { sheet, address, cells: blockCells(grid, block) ?? [], ...begun };
   }
 
   async readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {
@@ -89,8 +92,7 @@ export class GridTableHost implements TableHost {
 
   async removeBlock(block: WrittenBlock): Promise<void> {
     const grid = await this.open();
-    const changes = removalOf(grid, block);
-    if (changes.length > 0) run(grid, inSequence(changes));
+    run(grid, inSequence(removalOf(grid, block)));
   }
 
   watchChanges(listener: Listener): Unwatch {

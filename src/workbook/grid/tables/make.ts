@@ -3,11 +3,14 @@ import { InsertSheetMutation, RemoveSheetMutation } from "@univerjs/sheets";
 import { sheetId } from "../../../engine/snapshot";
 import { cellAddress, cellPosition, type CellPosition } from "../../cell-address";
 import { ISO_DATE } from "../../number-format";
-import { cellsOccupied, nameTaken, sheetProtected } from "../../table-error";
+import { areaText, holds } from "../../plain-book";
+import { areaFrom, meets } from "../../plain-room";
+import { cellsMerged, cellsOccupied, nameTaken, sheetProtected } from "../../table-error";
 import { contentOf, isWritten, styleOf } from "../../saving/block-cells";
 import type { WidenedColumn } from "../../saving/written-block";
 import { type BlockCell, type CellBlock, isDay, type NewTable } from "../../table-port";
 import { type Cells, formatCell, formulaCell, hasFormula, put, shownValue, valueCell } from "./cells";
+import { mergedArea, spilledCells } from "../book/read-sheet";
 import { knownTables } from "./known-table";
 import { styleCell, widthsChange } from "./looks";
 import { addTable, cellsChange, type Change } from "./mutations";
@@ -92,6 +95,11 @@ function site(
   if (grid.protectedSheets.has(name)) throw sheetProtected(name);
   const used = firstUsed(grid, sheet, at, rows, columns);
   if (used !== undefined) throw cellsOccupied(name, cellAddress(used));
+  const merge = sheet
+    .getMergeData()
+    .map(mergedArea)
+    .find(meets(areaFrom(at, rows, columns)));
+  if (merge !== undefined) throw cellsMerged(name, areaText(merge));
   return { id: sheet.getSheetId(), changes: [] };
 }
 
@@ -116,7 +124,8 @@ function firstUsed(
       if (inTable || hasFormula(cell) || shownValue(cell) !== null) return { row, column };
     }
   }
-  return undefined;
+  const area = areaFrom(at, rows, columns);
+  return spilledCells(grid, sheet).find(({ row, column }) => holds(area, row, column));
 }
 
 /** Sheets are told apart by their place in the workbook: a new one comes last. */

@@ -14,11 +14,12 @@ import {
   sheetGone,
   sheetProtected,
 } from "../../table-error";
+import { mergedAreasOf } from "../merged-areas";
 import { enteredValue, isFormula, marksMissing } from "../tables/cells";
 import { describeTables } from "../tables/describe";
 import { knownError } from "../tables/errors";
 import type { RunExcel } from "../tables/run";
-import { areaOf, plainTable } from "./read-sheets";
+import { plainTable } from "./read-sheets";
 
 /** Cells that are asked at once. */
 const CELLS_AT_ONCE = 1000;
@@ -102,17 +103,16 @@ async function describeSheets(
     const sheet = context.workbook.worksheets.getItem(name);
     const { protection } = sheet;
     protection.load("protected");
-    const merged = sheet.getRange().getMergedAreasOrNullObject();
-    merged.load("areas/items/rowIndex,areas/items/columnIndex,areas/items/rowCount,areas/items/columnCount");
-    return { name, protection, merged };
+    return { name, protection };
   });
+  const merges = await mergedAreasOf(context, names);
   const tables = (await describeTables(context)).map((table) => ({ sheet: table.info.sheet, ...plainTable(table) }));
   return new Map(
-    asked.map(({ name, protection, merged }) => [
+    asked.map(({ name, protection }) => [
       name,
       {
         isProtected: protection.protected,
-        merges: merged.isNullObject ? [] : merged.areas.items.map(areaOf),
+        merges: merges.get(name) ?? [],
         tables: tables.filter(({ sheet }) => sheet === name),
       },
     ]),

@@ -3,9 +3,9 @@ import { cellAddress, cellPosition } from "../../cell-address";
 import { callsHerd, NAME_ERROR, typedHerdCalls } from "../../herd-formula";
 import type { CellPlace } from "../../port";
 import { sheetProtected } from "../../table-error";
+import { areaOf } from "../merged-areas";
 import { isFormula } from "../tables/cells";
 import { readPages } from "./read-pages";
-import { areaOf } from "./read-sheets";
 
 /** A formula of ours, and whether it shows #NAME?. */
 export interface HerdFormula extends BrokenFormula {

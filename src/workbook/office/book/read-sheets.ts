@@ -3,6 +3,7 @@ import { isDateFormat } from "../../number-format";
 import { cellAt, holds, type PlainArea, type PlainSheet, type PlainTable } from "../../plain-book";
 import type { PlainCell } from "../../port";
 import { plainCell } from "../../saving/row-match";
+import { areaOf, mergedAreasOf } from "../merged-areas";
 import { isFormula } from "../tables/cells";
 import { describeTables, type ExcelTable } from "../tables/describe";
 import { readPages } from "./read-pages";
@@ -16,38 +17,30 @@ export async function readSheets(context: Excel.RequestContext, wanted?: readonl
   worksheets.load("items/name,items/visibility");
   await context.sync();
   const tables = await describeTables(context);
-  const asked = worksheets.items
-    .filter(({ name }) => wanted?.includes(name) ?? true)
-    .map(({ name, visibility }) => ({ name, hidden: visibility !== "Visible", ...askExtent(context, name) }));
+  const read = worksheets.items.filter(({ name }) => wanted?.includes(name) ?? true);
+  const names = read.map(({ name }) => name);
+  const merges = await mergedAreasOf(context, names);
+  const asked = read.map(({ name, visibility }) => ({
+    name,
+    hidden: visibility !== "Visible",
+    used: askUsed(context, name),
+  }));
   await context.sync();
   const sheets: PlainSheet[] = [];
-  for (const { name, hidden, used, merged } of asked) {
+  for (const { name, hidden, used } of asked) {
     const own = tables.filter(({ info }) => info.sheet === name).map(plainTable);
-    const merges = merged.isNullObject ? [] : merged.areas.items.map(areaOf);
     const cells = used.isNullObject ? NOTHING : await readCells(context, name, areaOf(used), own);
-    sheets.push({ name, ...cells, tables: own, merges, ...(hidden ? { hidden } : {}) });
+    sheets.push({ name, ...cells, tables: own, merges: merges.get(name) ?? [], ...(hidden ? { hidden } : {}) });
   }
   return sheets;
 }
 
 const NOTHING = { rows: [], days: [], formulas: [] };
 
-function askExtent(context: Excel.RequestContext, name: string) {
+function askUsed(context: Excel.RequestContext, name: string): Excel.Range {
   const used = context.workbook.worksheets.getItem(name).getUsedRangeOrNullObject();
   used.load("rowIndex,columnIndex,rowCount,columnCount");
-  const merged = context.workbook.worksheets.getItem(name).getRange().getMergedAreasOrNullObject();
-  merged.load("areas/items/rowIndex,areas/items/columnIndex,areas/items/rowCount,areas/items/columnCount");
-  return { used, merged };
-}
-
-export function areaOf(range: Pick<Excel.Range, "rowIndex" | "columnIndex" | "rowCount" | "columnCount">): PlainArea {
-  const { rowIndex, columnIndex, rowCount, columnCount } = range;
-  return {
-    firstRow: rowIndex,
-    firstColumn: columnIndex,
-    lastRow: rowIndex + rowCount - 1,
-    lastColumn: columnIndex + columnCount - 1,
-  };
+  return used;
 }
 
 export function plainTable({ info, row, column, bodyRows }: ExcelTable): PlainTable {

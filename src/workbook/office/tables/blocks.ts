@@ -7,10 +7,12 @@ import {
   standingCells,
   type WrittenBlock,
 } from "../../saving/written-block";
-import { sheetProtected } from "../../table-error";
+import { hostFailed, hostUncertain, sheetGone, sheetProtected } from "../../table-error";
 import type { CellBlock } from "../../table-port";
 import { isFormula } from "./cells";
+import { knownError } from "./errors";
 import { columnsOf, queuePlain, queueWidthsBefore } from "./looks";
+import type { RunExcel } from "./run";
 
 /** The cells of a block as they stand; undefined where its sheet is gone. */
 export async function readBlock(
@@ -38,12 +40,29 @@ export function cellIn({ values, formulas }: Excel.Range, address: string): (at:
 }
 
 /** Takes a block out whole, or refuses where one of its cells holds something else. */
-export async function removeBlock(context: Excel.RequestContext, block: WrittenBlock): Promise<void> {
+export async function removeBlock(run: RunExcel, block: WrittenBlock): Promise<void> {
+  let hasBegun = false;
+  try {
+    await run((context) =>
+      takeOut(context, block, () => {
+        hasBegun = true;
+      }),
+    );
+  } catch (error) {
+    if (!hasBegun) throw knownError(error) ?? hostFailed(error);
+    // Its looks cannot be put back: what is left of it goes too.
+    await run((context) => takeOut(context, block, () => undefined)).catch(() => {
+      throw hostUncertain(error);
+    });
+  }
+}
+
+async function takeOut(context: Excel.RequestContext, block: WrittenBlock, begin: () => void): Promise<void> {
   const { worksheets } = context.workbook;
   const found = worksheets.getItemOrNullObject(block.sheet);
   found.load("name");
   await context.sync();
-  if (found.isNullObject) return;
+  if (found.isNullObject) throw sheetGone(block.sheet);
   const sheet = worksheets.getItem(block.sheet);
   const { protection } = sheet;
   protection.load("protected");
@@ -59,15 +78,17 @@ export async function removeBlock(context: Excel.RequestContext, block: WrittenB
   await context.sync();
   if (protection.protected) throw sheetProtected(block.sheet);
   refuseChangedBlock(block, cellIn(range, block.address));
+  begin();
   for (const chart of charts) if (!chart.isNullObject) chart.delete();
   queuePlain(sheet, block);
   queueWidthsBefore(widened, columns);
   await context.sync();
-  if (block.madeSheet) await deleteIfBare(context, block.sheet);
+  // A bare sheet that cannot be deleted, as in a protected workbook, stays: the block itself is out.
+  if (block.madeSheet) await deleteIfBare(context, block.sheet).catch(() => undefined);
 }
 
 /** Charts that others drew, tables and what else they typed keep a sheet. */
-async function deleteIfBare(context: Excel.RequestContext, name: string): Promise<void> {
+export async function deleteIfBare(context: Excel.RequestContext, name: string): Promise<void> {
   const sheet = context.workbook.worksheets.getItem(name);
   const used = sheet.getUsedRangeOrNullObject(true);
   used.load("rowIndex");

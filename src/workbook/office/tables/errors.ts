@@ -24,6 +24,11 @@ export function isTooLarge(error: unknown): boolean {
   return codeOf(error) === "ResponsePayloadSizeLimitExceeded";
 }
 
+/** Whether something of that name is there already. */
+export function isTaken(error: unknown): boolean {
+  return codeOf(error) === "ItemAlreadyExists";
+}
+
 function codeOf(error: unknown): unknown {
   return typeof error === "object" && error !== null && "code" in error ? error.code : undefined;
 }

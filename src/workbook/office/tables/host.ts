@@ -1,5 +1,5 @@
 import type { Unwatch } from "../../port";
-import type { StandingCell, WrittenBlock } from "../../saving/written-block";
+import type { BegunBlock, StandingCell, WrittenBlock } from "../../saving/written-block";
 import { hostFailed, tableGone } from "../../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../../table-host";
 import type { CellBlock, NewTable, TableContent, TableInfo, WorkbookChange } from "../../table-port";
@@ -7,7 +7,7 @@ import { applyEdits } from "./apply-edits";
 import { describeTables } from "./describe";
 import { knownError } from "./errors";
 import { readBlock, removeBlock } from "./blocks";
-import { createTable } from "./make";
+import { createTable } from "./create-table";
 import { readRows } from "./read-rows";
 import { type RunExcel, runExcel } from "./run";
 import { watchChanges } from "./watch";
@@ -43,8 +43,8 @@ export class OfficeHost implements TableHost {
     return createTable(this.run, table);
   }
 
-  writeBlock(block: CellBlock): Promise<WrittenBlock> {
-    return writeBlock(this.run, block);
+  writeBlock(block: CellBlock, begin: (begun: BegunBlock) => void): Promise<WrittenBlock> {
+    return writeBlock(this.run, block, begin);
   }
 
   readBlock(block: CellBlock): Promise<readonly (readonly StandingCell[])[] | undefined> {
@@ -52,7 +52,7 @@ export class OfficeHost implements TableHost {
   }
 
   removeBlock(block: WrittenBlock): Promise<void> {
-    return this.reading((context) => removeBlock(context, block));
+    return removeBlock(this.run, block);
   }
 
   watchChanges(listener: (change: WorkbookChange) => void): Unwatch {

@@ -3,7 +3,7 @@ import { type CellLook, pixelsOf, type Side } from "../../look";
 import { GENERAL_FORMAT } from "../../number-format";
 import type { PlainArea } from "../../plain-book";
 import { styleOf } from "../../saving/block-cells";
-import { touchedCells, wantedWidths, type WidenedColumn, type WrittenBlock } from "../../saving/written-block";
+import { touchedCells, wantedWidths, type WidenedColumn } from "../../saving/written-block";
 import type { BlockCell, CellBlock } from "../../table-port";
 
 const EDGES = { top: "EdgeTop", right: "EdgeRight", bottom: "EdgeBottom", left: "EdgeLeft" } as const;
@@ -128,7 +128,7 @@ export function queueWidthsBefore(widened: readonly WidenedColumn[], columns: re
 }
 
 /** Makes the cells of a block plain again, with the number formats that they had. */
-export function queuePlain(sheet: Excel.Worksheet, block: WrittenBlock): void {
+export function queuePlain(sheet: Excel.Worksheet, block: Parameters<typeof touchedCells>[0]): void {
   for (const { at, formatBefore, isFilled } of touchedCells(block)) {
     const cell = sheet.getRangeByIndexes(at.row, at.column, 1, 1);
     cell.clear(isFilled ? "All" : "Formats");

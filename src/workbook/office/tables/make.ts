@@ -1,47 +1,29 @@
-import { cellAddress, cellPosition, type CellPosition } from "../../cell-address";
-import { ISO_DATE } from "../../number-format";
-import { cellsOccupied, hostFailed, hostUncertain, nameTaken, sheetProtected } from "../../table-error";
-import { isDay, type NewTable } from "../../table-port";
-import { enteredValue, marksMissing } from "./cells";
+import { cellPosition } from "../../cell-address";
+import { plainCell, standsFor } from "../../saving/row-match";
+import type { StandingCell } from "../../saving/written-block";
+import { cellsOccupied, hostFailed, hostUncertain } from "../../table-error";
+import { deleteIfBare } from "./blocks";
+import { enteredValue, isFormula, marksMissing } from "./cells";
 import { describeTables, type ExcelTable } from "./describe";
-import { knownError } from "./errors";
+import { isTaken, knownError } from "./errors";
 import type { RunExcel } from "./run";
+import { freeSite, rangeOf, type Site, usedIn, WHAT_IS_USED } from "./site";
 
-/** A block of free cells on a sheet that may have to be made. */
-export interface Site {
-  readonly sheet: string;
-  readonly isNew: boolean;
-  readonly at: CellPosition;
-  readonly rows: number;
-  readonly columns: number;
-}
-
-export async function createTable(run: RunExcel, table: NewTable): Promise<void> {
-  const { name, sheet, address = "A1", columns, rows } = table;
-  const at = cellPosition(address);
-  await make(
-    run,
-    { sheet, at, rows: Math.max(1, rows.length) + 1, columns: columns.length },
-    {
-      check: (tables) => {
-        if (tables.some(({ info }) => info.name.toLowerCase() === name.toLowerCase())) throw nameTaken(name);
-      },
-      queue: (context, site) => queueTable(context, site, table),
-      texts: [columns.map(({ heading }) => heading), ...rows.map((row) => columns.map(({ heading }) => row[heading]))],
-    },
-  );
-}
-
+/** What is written into free cells. */
 export interface Making {
   /** Throws where the workbook does not allow it. */
   check(tables: readonly ExcelTable[]): void;
-  /** Reads what writing changes besides the cells. */
-  prepare?(context: Excel.RequestContext, site: Site): Promise<void>;
+  /** Reads what writing changes besides the contents of cells. */
+  prepare(context: Excel.RequestContext, site: Site): Promise<void>;
+  /** Called when everything was checked and writing starts. */
+  begin(site: Site): void;
   queue(context: Excel.RequestContext, site: Site): void;
-  /** Clears away what was written besides the cells, once these are cleared. */
-  clearAway?(context: Excel.RequestContext): Promise<void>;
-  /** What is written, row by row: text must stand as text. */
-  readonly texts: readonly (readonly unknown[])[];
+  /** Whether a table is the one that was queued. */
+  isOwn(table: ExcelTable, site: Site): boolean;
+  /** Undoes what was written besides contents, once these are cleared. */
+  clearAway(context: Excel.RequestContext, site: Site): Promise<void>;
+  /** What is written, row by row; null where nothing is. Text must stand as text. */
+  readonly meant: readonly (readonly StandingCell[])[];
 }
 
 export interface Made {
@@ -56,17 +38,22 @@ export async function make(run: RunExcel, wanted: Omit<Site, "isNew">, making: M
   let begun: Site | undefined;
   try {
     return await run(async (context) => {
-      const tables = await describeTables(context);
-      making.check(tables);
-      const site = await freeSite(context, wanted, tables);
-      await making.prepare?.(context, site);
-      begun = site;
-      if (site.isNew) context.workbook.worksheets.add(site.sheet);
+      const site = await readySite(context, wanted, making, (started) => {
+        begun = started;
+      });
+      // What stands there is read in the same batch, just before it is written over: nobody can come in between unseen.
+      const before = rangeOf(context, site);
+      before.load(`${WHAT_IS_USED},numberFormat`);
       making.queue(context, site);
       const written = rangeOf(context, site);
       written.load("values,formulas");
       await context.sync();
-      const marked = marksMissing(written.values, making.texts);
+      const used = usedIn(before, site);
+      if (used !== undefined) {
+        await giveBack(context, site, making, before);
+        throw cellsOccupied(site.sheet, used);
+      }
+      const marked = marksMissing(written.values, making.meant);
       const made = { isNew: site.isNew, written };
       if (marked === undefined) return made;
       rangeOf(context, site).values = marked;
@@ -84,84 +71,104 @@ export async function make(run: RunExcel, wanted: Omit<Site, "isNew">, making: M
   }
 }
 
-async function freeSite(
+/** The site, checked and on a sheet that is there. `start` is told it before anything is written. */
+async function readySite(
   context: Excel.RequestContext,
   wanted: Omit<Site, "isNew">,
-  tables: readonly ExcelTable[],
+  making: Making,
+  start: (site: Site | undefined) => void,
 ): Promise<Site> {
-  const sheet = context.workbook.worksheets.getItemOrNullObject(wanted.sheet);
-  sheet.load("name");
-  await context.sync();
-  if (sheet.isNullObject) return { ...wanted, isNew: true };
-  const site = { ...wanted, isNew: false };
-  const { protection } = sheet;
-  protection.load("protected");
-  const range = rangeOf(context, site);
-  range.load("values");
-  await context.sync();
-  if (protection.protected) throw sheetProtected(site.sheet);
-  const used = firstUsed(range.values, site.at) ?? firstInTable(site, tables);
-  if (used !== undefined) throw cellsOccupied(site.sheet, cellAddress(used));
-  return site;
-}
-
-function firstUsed(values: readonly (readonly unknown[])[], { row, column }: CellPosition): CellPosition | undefined {
-  const down = values.findIndex((cells) => cells.some((value) => value !== ""));
-  if (down < 0) return undefined;
-  return { row: row + down, column: column + values[down]!.findIndex((value) => value !== "") };
-}
-
-function firstInTable({ sheet, at, rows, columns }: Site, tables: readonly ExcelTable[]): CellPosition | undefined {
-  const met = tables.find(
-    (table) =>
-      table.info.sheet === sheet &&
-      table.row - 1 < at.row + rows &&
-      table.row + table.bodyRows + (table.hasTotals ? 1 : 0) > at.row &&
-      table.column < at.column + columns &&
-      table.column + table.info.columns.length > at.column,
-  );
-  return met && { row: Math.max(met.row - 1, at.row), column: Math.max(met.column, at.column) };
-}
-
-export function rangeOf(context: Excel.RequestContext, { sheet, at, rows, columns }: Omit<Site, "isNew">): Excel.Range {
-  return context.workbook.worksheets.getItem(sheet).getRangeByIndexes(at.row, at.column, rows, columns);
-}
-
-function queueTable(context: Excel.RequestContext, site: Site, { name, columns, rows }: NewTable): void {
-  const range = rangeOf(context, site);
-  const bodyRows = Math.max(1, rows.length);
-  range.values = [
-    columns.map(({ heading }) => enteredValue(heading)),
-    ...Array.from({ length: bodyRows }, (_, at) =>
-      columns.map(({ heading, formula }) =>
-        formula === undefined ? enteredValue(rows[at]?.[heading] ?? undefined) : null,
-      ),
-    ),
-  ];
-  const formats = columns.map(
-    ({ heading, numberFormat }) => numberFormat ?? (rows.some((row) => isDay(row[heading])) ? ISO_DATE : null),
-  );
-  range.numberFormat = [columns.map(() => null), ...Array.from({ length: bodyRows }, () => formats)];
-  const { tables } = context.workbook.worksheets.getItem(site.sheet);
-  const table = tables.add(range, true);
-  table.name = name;
-  if (columns.some(({ formula }) => formula !== undefined)) {
-    const formulas = columns.map(({ formula }) => (formula === undefined ? null : `=${formula}`));
-    table.getDataBodyRange().formulas = Array.from({ length: bodyRows }, () => formulas);
+  for (;;) {
+    const tables = await describeTables(context);
+    making.check(tables);
+    const site = await freeSite(context, wanted, tables);
+    await making.prepare(context, site);
+    making.begin(site);
+    start(site);
+    if (!site.isNew) return site;
+    context.workbook.worksheets.add(site.sheet);
+    try {
+      // eslint-disable-next-line office-addins/no-context-sync-in-loop -- again only where someone else made the sheet
+      await context.sync();
+      return site;
+    } catch (error) {
+      if (!isTaken(error)) throw error;
+      // Someone else has made a sheet of that name: it is theirs, and what stands on it must be looked at.
+      start(undefined);
+    }
   }
 }
 
+/** Only the cells that are written, without the room that must be free besides. */
+function sized(site: Site, { meant }: Making): Site {
+  return { ...site, rows: meant.length, columns: Math.max(...meant.map((row) => row.length)) };
+}
+
+/** Takes out what was written over cells that someone filled meanwhile, and gives these back. */
+async function giveBack(
+  context: Excel.RequestContext,
+  site: Site,
+  making: Making,
+  { values, formulas, numberFormat }: Excel.Range,
+): Promise<void> {
+  try {
+    await clearAway(context, { ...site, isNew: false }, making);
+    const now = rangeOf(context, site);
+    now.load("values,formulas");
+    await context.sync();
+    values.forEach((line: readonly unknown[], down) =>
+      line.forEach((value, right) => {
+        const formula: unknown = formulas[down]?.[right];
+        // What a formula fills from elsewhere is back already.
+        const isBack = now.values[down]?.[right] !== "" || now.formulas[down]?.[right] !== "";
+        if (isBack || (value === "" && formula === "")) return;
+        const { row, column } = site.at;
+        const cell = rangeOf(context, {
+          ...site,
+          at: { row: row + down, column: column + right },
+          rows: 1,
+          columns: 1,
+        });
+        cell.formulas = [[isFormula(formula, value) ? formula : enteredValue(plainCell(value))]];
+        cell.numberFormat = [[numberFormat[down]?.[right]]];
+      }),
+    );
+    await context.sync();
+  } catch (error) {
+    throw hostUncertain(error);
+  }
+}
+
+/** Clears what was written: the cells that hold it, and the sheet made for it unless something else is on it. */
 async function clearAway(context: Excel.RequestContext, site: Site, making: Making): Promise<void> {
-  const made = (await describeTables(context)).find((table) => firstInTable(site, [table]) !== undefined);
   const sheet = context.workbook.worksheets.getItemOrNullObject(site.sheet);
   sheet.load("name");
   await context.sync();
   if (sheet.isNullObject) return;
-  if (site.isNew) sheet.delete();
-  else {
-    if (made !== undefined) context.workbook.tables.getItem(made.id).delete();
-    rangeOf(context, site).clear();
-    await making.clearAway?.(context);
-  }
+  const table = (await describeTables(context)).find((known) => making.isOwn(known, site));
+  const cells = rangeOf(context, sized(site, making));
+  cells.load("values,formulas");
   await context.sync();
+  if (table !== undefined) context.workbook.tables.getItem(table.id).delete();
+  making.meant.forEach((line, down) =>
+    line.forEach((meant, right) => {
+      if (!isHeld(meant, cells.values[down]?.[right], cells.formulas[down]?.[right])) return;
+      const at = { row: site.at.row + down, column: site.at.column + right };
+      rangeOf(context, { ...site, at, rows: 1, columns: 1 }).clear("Contents");
+    }),
+  );
+  await making.clearAway(context, site);
+  await context.sync();
+  if (site.isNew) await deleteIfBare(context, site.sheet);
+}
+
+function isHeld(meant: StandingCell, value: unknown, formula: unknown): boolean {
+  if (meant === null) return false;
+  if (typeof meant === "object") return isFormula(formula, value);
+  return !isFormula(formula, value) && standsFor(plainCell(value), meant);
+}
+
+/** Place and size of a block of cells from an address on. */
+export function siteAt(sheet: string, address: string, rows: number, columns: number): Omit<Site, "isNew"> {
+  return { sheet, at: cellPosition(address), rows, columns };
 }

@@ -1,7 +1,8 @@
-import { cellPosition } from "../../cell-address";
 import { contentOf, styleOf } from "../../saving/block-cells";
 import {
+  type BegunBlock,
   formatsBefore,
+  meantCells,
   type StandingCell,
   standingCells,
   wantedWidths,
@@ -13,17 +14,23 @@ import { cellIn } from "./blocks";
 import { enteredValue } from "./cells";
 import { chartNames, deleteCharts, queueCharts } from "./charts";
 import { columnsOf, queueLooks, queuePlain, queueWidths, queueWidthsBefore, widenedBy } from "./looks";
-import { make, type Making, rangeOf, type Site } from "./make";
+import { make, type Making, siteAt } from "./make";
 import type { RunExcel } from "./run";
+import { rangeOf, type Site } from "./site";
 
-export async function writeBlock(run: RunExcel, block: CellBlock): Promise<WrittenBlock> {
+export async function writeBlock(
+  run: RunExcel,
+  block: CellBlock,
+  begin: (begun: BegunBlock) => void,
+): Promise<WrittenBlock> {
   const { sheet, address, cells, room } = block;
-  const at = cellPosition(address);
   const size = { rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
   const free = { rows: Math.max(size.rows, room?.rows ?? 0), columns: Math.max(size.columns, room?.columns ?? 0) };
-  const writing = new BlockWriting({ ...block, cells: cells.map((row) => filledUp(row, size.columns)) }, size);
-  const { isNew, written } = await make(run, { sheet, at, ...free }, writing);
-  return { ...writing.before, cells: writing.standing(cellIn(written, address)), madeSheet: isNew };
+  const writing = new BlockWriting({ ...block, cells: cells.map((row) => filledUp(row, size.columns)) }, size, begin);
+  const { isNew, written } = await make(run, siteAt(sheet, address, free.rows, free.columns), writing);
+  const { before } = writing;
+  const standing = writing.standing(cellIn(written, address));
+  return { sheet, address, ...before, cells: standing, madeSheet: isNew };
 }
 
 /** A block that is being written, and what it changes besides the contents of its cells. */
@@ -34,18 +41,17 @@ class BlockWriting implements Making {
   constructor(
     private readonly block: CellBlock,
     private readonly size: { readonly rows: number; readonly columns: number },
+    private readonly noteBegun: (begun: BegunBlock) => void,
   ) {
     this.formats = formatsBefore(block, () => undefined);
   }
 
-  get texts(): readonly (readonly unknown[])[] {
-    return this.block.cells.map((row) => row.map(contentOf));
+  get meant(): readonly (readonly StandingCell[])[] {
+    return meantCells(this.block);
   }
 
-  get before(): Omit<WrittenBlock, "cells" | "madeSheet"> {
-    const { sheet, address } = this.block;
-    const { formats, widened } = this;
-    return { sheet, address, formatsBefore: formats, widened, charts: chartNames(this.block), chartsLeftOut: [] };
+  get before(): Omit<BegunBlock, "madeSheet"> {
+    return { formatsBefore: this.formats, widened: this.widened, charts: chartNames(this.block), chartsLeftOut: [] };
   }
 
   check(): void {
@@ -54,6 +60,7 @@ class BlockWriting implements Making {
 
   async prepare(context: Excel.RequestContext, site: Site): Promise<void> {
     if (site.isNew) {
+      this.formats = formatsBefore(this.block, () => undefined);
       this.widened = widenedBy(this.block, undefined);
       return;
     }
@@ -70,6 +77,10 @@ class BlockWriting implements Making {
     this.widened = widenedBy(this.block, wanted);
   }
 
+  begin({ isNew }: Site): void {
+    this.noteBegun({ ...this.before, madeSheet: isNew });
+  }
+
   queue(context: Excel.RequestContext, site: Site): void {
     const { cells } = this.block;
     const range = rangeOf(context, { ...site, ...this.size });
@@ -82,13 +93,17 @@ class BlockWriting implements Making {
     queueCharts(context, this.block, site.at);
   }
 
+  isOwn(): boolean {
+    return false;
+  }
+
   async clearAway(context: Excel.RequestContext): Promise<void> {
-    const sheet = context.workbook.worksheets.getItem(this.block.sheet);
-    await deleteCharts(context, this.block.sheet, chartNames(this.block));
+    const { sheet: name, address, cells } = this.block;
+    const sheet = context.workbook.worksheets.getItem(name);
+    await deleteCharts(context, name, chartNames(this.block));
     const columns = columnsOf(sheet, this.widened);
     await context.sync();
-    const blank = this.block.cells.map((row) => row.map(() => null));
-    queuePlain(sheet, { ...this.before, cells: blank, madeSheet: false });
+    queuePlain(sheet, { address, cells: cells.map((row) => row.map(() => null)), formatsBefore: this.formats });
     queueWidthsBefore(this.widened, columns);
   }
 
@@ -96,7 +111,7 @@ class BlockWriting implements Making {
   standing(found: Parameters<typeof standingCells>[1]): readonly (readonly StandingCell[])[] {
     return standingCells(this.block, found).map((row, down) =>
       row.map((cell, right) => {
-        const meant = this.texts[down]?.[right];
+        const meant = this.meant[down]?.[right];
         return typeof meant === "string" ? meant : cell;
       }),
     );

@@ -50,12 +50,7 @@ async function open(sheets: readonly StartSheet[]): Promise<TestSheets> {
     protectSheet: async (name) => {
       find(name).protected = true;
     },
-    deleteSheet: async (name) => {
-      const sheet = find(name);
-      document.sheets.splice(document.sheets.indexOf(sheet), 1);
-      const left = document.tables.filter((table) => table.sheet !== sheet);
-      document.tables.splice(0, document.tables.length, ...left);
-    },
+    deleteSheet: async (name) => document.removeSheet(find(name)),
     cell: async (name, address) => {
       const { row, column } = cellPosition(address);
       const { value, formula, numberFormat } = find(name).cell(row, column);
