@@ -9,14 +9,14 @@ import { asTableError } from "../../../workbook/table-error";
 import type { WorkbookWith } from "../../pane-workbook";
 import { referencesOf } from "../../parts/put-in-sheet/workbook-references";
 import { today as dayOfComputer } from "../../today";
-import { dayOf, namedThings, type Report } from "./report";
+import { dayOf, type DrawnUp, namedThings } from "./report";
 import type { ReportEvent, ReportState } from "./state";
 import { joined, sheetName, writtenWords } from "./written";
 
 interface ReportToWrite {
-  readonly report: Report;
+  readonly report: DrawnUp | undefined;
   readonly state: ReportState;
-  readonly computed: ComputedBlock;
+  readonly computed: ComputedBlock | undefined;
   readonly given: InputValues;
 }
 
@@ -25,6 +25,11 @@ export async function writeReport(
   workbook: WorkbookWith<"tables">,
   { report, state, computed, given }: ReportToWrite,
 ): Promise<ReportEvent> {
+  if (report === undefined || "problem" in report || computed === undefined) {
+    // Between two tries the days may have become others, or the workbook another.
+    const why = report !== undefined && "problem" in report ? report.problem : "The report is being drawn up anew.";
+    return { type: "write refused", message: `Nothing was written. ${why}` };
+  }
   const { tables, today } = workbook;
   const sheet = sheetName(dayOf(computed, "visit") ?? today(), state.writing?.attempt ?? 0);
   const words = writtenWords(report, namedThings(report, state.chosen), state);

@@ -24,6 +24,14 @@ export interface Report {
   readonly cautions: readonly string[];
 }
 
+/** Why there is no report, and the field where that is put right. */
+export interface NoReport {
+  readonly problem: string;
+  readonly field: "visit" | "since";
+}
+
+export type DrawnUp = Report | NoReport;
+
 /** What the report is drawn up from. */
 export interface ReportParts {
   readonly block: ComputedBlock;
@@ -37,12 +45,13 @@ export interface ReportParts {
 const LESIONS_SHOWN = 8;
 const LINES_SHOWN = 14;
 
-export function reportOf({ block, listing, rolling }: ReportParts): Report | { readonly problem: string } {
+export function reportOf({ block, listing, rolling }: ReportParts): DrawnUp {
   const [visit, since] = [dayOf(block, "visit"), dayOf(block, "since")];
-  if (visit === undefined || since === undefined)
-    return { problem: "Choose the day of the visit and the visit before." };
+  if (visit === undefined) return { problem: "Choose the day of the visit.", field: "visit" };
+  if (since === undefined) return { problem: "Choose the day of the visit before.", field: "since" };
   if (since >= visit) {
-    return { problem: `The visit before must be earlier than ${isoDate(visit)}; got ${isoDate(since)}.` };
+    const field = "since";
+    return { field, problem: `The visit before must be earlier than ${isoDate(visit)}; got ${isoDate(since)}.` };
   }
   const figures = new VisitFigures(block);
   const length = counted(visit - since, "day");

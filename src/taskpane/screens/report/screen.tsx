@@ -2,19 +2,19 @@ import "./report.css";
 import "../../parts/pictures/pictures.css";
 import "../../parts/typed-field.css";
 import { useEffect, useMemo, useReducer, useRef, useState } from "preact/hooks";
-import type { InputValues } from "../../../blocks/compute";
 import { legalLimit } from "../../../blocks/cells/legal-limit";
 import { visitReport } from "../../../blocks/report/visit-report";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { DAYS_AHEAD } from "../../days-ahead";
 import type { WorkbookWith } from "../../pane-workbook";
 import { BlockFigures } from "../../parts/live-blocks/block-figures";
+import { isBusy } from "../../parts/live-blocks/live-status";
 import type { LiveState } from "../../parts/live-blocks/state";
 import { useLiveBlocks } from "../../parts/live-blocks/use-live-blocks";
-import { typedDay } from "../costs/period";
 import type { Listing } from "../due/listing";
 import { listingOf } from "../due/listing";
 import { sourcesOf, takeReportBack, writeReport } from "./effects";
+import { givenIn, givenTo } from "./given";
 import { ReportPrint } from "./print";
 import { dayOf, namedThings, reportOf } from "./report";
 import { initialReportState, nextReportState } from "./state";
@@ -30,13 +30,13 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
   const [live, onLive] = useLiveBlocks(workbook, {
     tables: TABLES,
     blocks,
-    given: ({ id }, { typed }) => (id === visitReport.id ? givenDays(typed) : {}),
+    given: givenTo,
   });
   const [state, dispatch] = useReducer(nextReportState, initialReportState);
   const block = live.computed.get(visitReport.id);
   const limit = live.computed.get(legalLimit.id);
   const visit = block === undefined ? undefined : dayOf(block, "visit");
-  const listing = useListing(live, visit);
+  const { listing, isLatest } = useListing(live, visit);
   const [sources, setSources] = useState<readonly string[]>([]);
   useEffect(() => void sourcesOf(visitReport).then(setSources), []);
   const report = useMemo(() => {
@@ -57,9 +57,9 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
 
   useEffect(() => {
     const { report, state, live } = latest.current;
+    if (state.writing === undefined) return;
     const computed = live.computed.get(visitReport.id);
-    if (state.writing === undefined || report === undefined || !("title" in report) || computed === undefined) return;
-    const given = givenDays(live.typed) ?? {};
+    const given = computed === undefined ? {} : givenIn(computed, live.typed);
     void writeReport(workbook, { report, state, computed, given }).then(dispatch);
   }, [state.writing]);
 
@@ -74,7 +74,15 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
   };
   return (
     <>
-      <ReportView live={live} state={state} report={report} days={days} onLive={onLive} dispatch={dispatch} />
+      <ReportView
+        live={live}
+        state={state}
+        report={report}
+        isReady={!isBusy(live) && isLatest}
+        days={days}
+        onLive={onLive}
+        dispatch={dispatch}
+      />
       {state.printing && report !== undefined && "title" in report && (
         <ReportPrint
           report={report}
@@ -92,19 +100,16 @@ function dayText(day: DaySerial | undefined): string {
   return day === undefined ? "" : isoDate(day);
 }
 
-/** Days as typed; one that is half typed is a blank. */
-function givenDays(typed: Readonly<Record<string, string>>): InputValues {
-  const given: Record<string, DaySerial | null> = {};
-  for (const field of ["visit", "since"] as const) {
-    const text = typed[field];
-    if (text !== undefined) given[field] = typedDay(text) ?? null;
-  }
-  return given;
+interface DrawnListing {
+  readonly listing: Listing;
+  /** What it was drawn up from. */
+  readonly reading: LiveState["reading"];
+  readonly visit: DaySerial;
 }
 
 /** What is due on the day of the visit, drawn up after the figures, when the page has answered the keys that wait. */
-function useListing({ reading }: LiveState, visit: DaySerial | undefined): Listing | undefined {
-  const [listing, setListing] = useState<Listing>();
+function useListing({ reading }: LiveState, visit: DaySerial | undefined) {
+  const [drawn, setDrawn] = useState<DrawnListing>();
   useEffect(() => {
     if (reading.kind !== "read" || visit === undefined) return;
     const { tables, scale } = reading.herd;
@@ -116,8 +121,8 @@ function useListing({ reading }: LiveState, visit: DaySerial | undefined): Listi
       trimRules: tables.get("TrimRules"),
       scale,
     };
-    const timer = setTimeout(() => setListing(listingOf(book, visit, DAYS_AHEAD)));
+    const timer = setTimeout(() => setDrawn({ listing: listingOf(book, visit, DAYS_AHEAD), reading, visit }));
     return () => clearTimeout(timer);
   }, [reading, visit]);
-  return listing;
+  return { listing: drawn?.listing, isLatest: drawn?.reading === reading && drawn.visit === visit };
 }

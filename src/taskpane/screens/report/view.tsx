@@ -1,11 +1,12 @@
 import { Note, TextList } from "../../parts/blocks";
-import { LiveStatus } from "../../parts/live-blocks/live-status";
+import { isBusy, LiveStatus } from "../../parts/live-blocks/live-status";
 import type { LiveEvent, LiveState } from "../../parts/live-blocks/state";
 import { NumbersTable } from "../../parts/pictures/numbers-table";
+import { SlowStatus } from "../../parts/slow-status";
 import { TypedField } from "../../parts/typed-field";
 import type { FoundRow } from "./changes";
 import type { DuePart } from "./due-part";
-import { namedThings, type Report } from "./report";
+import { type DrawnUp, namedThings, type NoReport, type Report } from "./report";
 import type { ReportEvent, ReportState } from "./state";
 import { THINGS_NAMED } from "./things";
 
@@ -13,7 +14,9 @@ export interface ReportViewProps {
   readonly live: LiveState;
   readonly state: ReportState;
   /** undefined while it is being drawn up. */
-  readonly report: Report | { readonly problem: string } | undefined;
+  readonly report: DrawnUp | undefined;
+  /** Whether the report is of the days in the fields, and of the workbook as it was read last. */
+  readonly isReady: boolean;
   /** The days that the report stands on, as date fields hold them. */
   readonly days: { readonly visit: string; readonly since: string };
   onLive(event: LiveEvent): void;
@@ -27,8 +30,10 @@ const LONGEST_NOTES = 1000;
 export function ReportView(props: ReportViewProps) {
   const { live, state, report, days, onLive, dispatch } = props;
   const last = state.written.at(-1);
+  const problemOf = (field: NoReport["field"]) =>
+    report !== undefined && "problem" in report && report.field === field ? report.problem : undefined;
   return (
-    <div class="report">
+    <div class="report" aria-busy={isBusy(live)}>
       <h1>Visit report</h1>
       <LiveStatus state={live} dispatch={onLive} />
       <div class="typed-fields">
@@ -36,21 +41,19 @@ export function ReportView(props: ReportViewProps) {
           label="Day of the visit"
           type="date"
           value={days.visit}
+          problem={problemOf("visit")}
           onText={(text) => onLive({ type: "typed", field: "visit", text })}
         />
         <TypedField
           label="Visit before"
           type="date"
           value={days.since}
+          problem={problemOf("since")}
           onText={(text) => onLive({ type: "typed", field: "since", text })}
         />
       </div>
-      {report !== undefined && "problem" in report && (
-        <Note kind="caution" title="No report yet">
-          <p>{report.problem}</p>
-        </Note>
-      )}
       {report !== undefined && "title" in report && <Body {...props} report={report} />}
+      <SlowStatus doing={doingOf(state)} />
       <p class="readers-only" role="status">
         {state.notice?.text ?? ""}
       </p>
@@ -82,7 +85,12 @@ export function ReportView(props: ReportViewProps) {
   );
 }
 
-function Body({ report, state, dispatch }: ReportViewProps & { readonly report: Report }) {
+function doingOf({ writing, takingBack }: ReportState): string | undefined {
+  if (writing !== undefined) return "Writing the report …";
+  return takingBack ? "Taking the report back …" : undefined;
+}
+
+function Body({ report, isReady, state, dispatch }: ReportViewProps & { readonly report: Report }) {
   return (
     <>
       <p>{report.period}</p>
@@ -116,12 +124,12 @@ function Body({ report, state, dispatch }: ReportViewProps & { readonly report: 
         />
       </div>
       <p class="report-buttons">
-        <button type="button" onClick={() => dispatch({ type: "print pressed" })}>
+        <button type="button" disabled={!isReady} onClick={() => dispatch({ type: "print pressed" })}>
           Print
         </button>
         <button
           type="button"
-          disabled={state.writing !== undefined || state.takingBack}
+          disabled={!isReady || doingOf(state) !== undefined}
           onClick={() => dispatch({ type: "write pressed" })}
         >
           Write as a sheet
