@@ -50,6 +50,7 @@ export async function make(run: RunExcel, wanted: Omit<Site, "isNew">, making: M
       await context.sync();
       const used = usedIn(before, site);
       if (used !== undefined) {
+        begun = undefined;
         await giveBack(context, site, making, before);
         throw cellsOccupied(site.sheet, used);
       }
