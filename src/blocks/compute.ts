@@ -5,7 +5,7 @@ import { rowsOf, single } from "./expression/elementwise";
 import { type Expression, literal } from "./expression/expression";
 import type { Rows } from "./expression/values";
 import { type ErrorCode, Fault, MissingData } from "./expression/fault";
-import { cellOfSeries, columnOfSeries, part as cellPart } from "./expression/places";
+import { cellOfSeries, columnOfSeries } from "./expression/places";
 import { BlockRun, type SpecOf } from "./expression/run";
 import { dayAbove, figuresOfDay } from "./series";
 
@@ -108,6 +108,7 @@ function* computeLists(expression: Expression, run: BlockRun, known: Set<Express
 
 function computePart(part: Figure | Table, run: BlockRun): ComputedPart {
   try {
+    run.refuseMissing(part.value);
     const value = part.value.compute(run);
     const remarks = [...run.remarks];
     if (part.kind === "table") return { kind: "rows", part, rows: rowsOf(value), remarks, problems: [] };
@@ -124,10 +125,10 @@ function computePart(part: Figure | Table, run: BlockRun): ComputedPart {
 /** What the workbook lacks for the days before the last: a sheet could not hold their formula, whatever the last day. */
 function missingBefore(part: Series, row: number, run: BlockRun): MissingData | undefined {
   try {
-    part.before(cellPart(cellOfSeries(part.id, row, 0))).compute(run);
+    run.refuseMissing(dayAbove(part, row));
   } catch (error) {
     if (error instanceof MissingData) return error;
-    if (!(error instanceof Fault)) throw error;
+    throw error;
   }
   return undefined;
 }
@@ -141,6 +142,7 @@ function* computeSeries(part: Series, run: BlockRun): Generator<void, ComputedPa
   let remarks: readonly string[] = [];
   const compute = (expression: Expression): PlainCell => {
     try {
+      run.refuseMissing(expression);
       return single(expression.compute(run));
     } catch (error) {
       if (!(error instanceof Fault)) throw error;
@@ -160,7 +162,8 @@ function* computeSeries(part: Series, run: BlockRun): Generator<void, ComputedPa
     run.setPart(cellOfSeries(id, row, 0), day);
     const missing = row === length - 1 ? missingBefore(part, row, run) : undefined;
     if (missing !== undefined) return refused(missing);
-    rows.unshift([day, ...figuresOfDay(part, row).map(compute)]);
+    const figures = figuresOfDay(part, row);
+    rows.unshift([day, ...(day === null || day === "" ? figures.map(() => "") : figures.map(compute))]);
     if (row === length - 1) remarks = [...run.remarks];
     yield;
   }

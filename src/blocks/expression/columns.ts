@@ -1,7 +1,7 @@
 import { headingOf } from "../tables";
 import type { Expression, Run } from "./expression";
 import type { Rows } from "./values";
-import { MissingColumn, MissingData } from "./fault";
+import { MissingColumn } from "./fault";
 
 /** A column of a table: "Findings[Cow]". */
 export function column(table: string, key: string): Expression {
@@ -26,9 +26,11 @@ function columnRows(run: Run, table: string, key: string): Rows {
 
 /** What a workbook lacks, in words. */
 export function missingColumn(table: string, key: string, hasTable: boolean): MissingColumn {
-  return new MissingColumn(
-    hasTable ? `${table} has no column ${headingOf(table, key)}.` : `The workbook has no table ${table}.`,
-  );
+  return hasTable ? new MissingColumn(`${table} has no column ${headingOf(table, key)}.`) : missingTable(table);
+}
+
+export function missingTable(table: string): MissingColumn {
+  return new MissingColumn(`The workbook has no table ${table}.`);
 }
 
 /** A column that a function may do without: blanks beside `beside` where the table has none. */
@@ -56,7 +58,7 @@ export function settings(table: string): Expression {
     text: (names) => `${names.settings(table)}[#All]`,
     compute(run) {
       const rows = run.data.settings(table);
-      if (rows === undefined) throw new MissingData(`The workbook has no table ${table}.`);
+      if (rows === undefined) throw missingTable(table);
       return rows;
     },
   };
@@ -70,7 +72,7 @@ export function settingsIfAny(table: string): Expression {
         const name = names.settings(table);
         return `IF(COUNTA(${name})=0,"",${name}[#All])`;
       } catch (error) {
-        if (!(error instanceof MissingData)) throw error;
+        if (!(error instanceof MissingColumn)) throw error;
         return `""`;
       }
     },

@@ -37,19 +37,14 @@ export function filtered(cells: Expression, ...conditions: readonly Condition[])
 }
 
 function conditionsText(conditions: readonly Condition[], names: Names): string {
+  const alone = conditions.length === 1;
   const texts = conditions.map((condition) => {
     const column = bracketed(condition.column, names);
-    switch (condition.is) {
-      case "a number":
-        return `ISNUMBER(${column})`;
-      case "filled":
-        return `${column}<>""`;
-      default:
-        return `${column}${condition.is}${bracketed(asExpression(condition.than), names)}`;
-    }
+    if (condition.is === "a number") return `ISNUMBER(${column})`;
+    const than = "than" in condition ? `${condition.is}${bracketed(asExpression(condition.than), names)}` : `<>""`;
+    return alone ? `${column}${than}` : `(${column}${than})`;
   });
-  if (texts.length === 1) return texts[0]!;
-  return texts.map((text) => (text.startsWith("ISNUMBER(") ? text : `(${text})`)).join("*");
+  return texts.join("*");
 }
 
 /** The rows that meet the conditions, counted from 0; asked for once for all columns of the list. */

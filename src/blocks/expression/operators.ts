@@ -106,7 +106,9 @@ export function ifNa(value: Expression, otherwise: Expression | PlainCell): Expr
       try {
         return value.compute(run);
       } catch (error) {
-        if (error instanceof Fault && error.code === "#N/A") return other.compute(run);
+        // What the workbook lacks is no blank: no formula stands in the sheet, whose IFNA could take the other.
+        if (error instanceof Fault && error.code === "#N/A" && !(error instanceof MissingData))
+          return other.compute(run);
         throw error;
       }
     },

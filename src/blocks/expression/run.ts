@@ -2,6 +2,7 @@ import { DomainError } from "../../core/shared/domain-error";
 import type { FunctionSpec } from "../../functions/define";
 import { evaluate } from "../../functions/evaluate";
 import type { BlockData, Kept, Store } from "../data";
+import { missingColumn, missingTable } from "./columns";
 import type { Expression, Run } from "./expression";
 import { Fault, MissingData } from "./fault";
 import type { Names } from "./names";
@@ -24,16 +25,31 @@ export class BlockRun implements Run {
     readonly specOf: SpecOf,
     private readonly inputs: ReadonlyMap<string, Expression>,
   ) {
+    const column = (table: string, key: string): string => {
+      if (data.column(table, key) === undefined) throw missingColumn(table, key, data.has(table));
+      return `${table}[${key}]`;
+    };
     this.#names = {
-      column: (table, key) => `${table}[${key}]`,
-      range: (table, key) => `${table}[${key}]`,
-      ranges: (table, key) => [`${table}[${key}]`],
-      settings: (table) => table,
+      column,
+      range: column,
+      ranges: (table, key) => [column(table, key)],
+      settings: (table) => {
+        if (!data.has(table)) throw missingTable(table);
+        return table;
+      },
       input: (name) => cellText(() => this.input(name)),
       part: (id) => cellText(() => this.part(id)),
       asOf: String(data.asOf),
       scale: data.scale,
     };
+  }
+
+  /**
+   * Throws MissingData where a formula could not be written, though the side of it that is computed asks for nothing
+   * that is missing: the pane then has no figure either.
+   */
+  refuseMissing(expression: Expression): void {
+    expression.text(this.#names);
   }
 
   /** An input that the workbook has nothing for is a blank cell, to be filled in. */
@@ -44,6 +60,7 @@ export class BlockRun implements Run {
     if (expression === undefined) throw new Error(`the block has no input ${name}`);
     let value: Value;
     try {
+      this.refuseMissing(expression);
       value = expression.compute(this);
     } catch (error) {
       if (!(error instanceof MissingData)) throw error;
@@ -112,13 +129,13 @@ export class BlockRun implements Run {
   }
 }
 
-/** What a cell shows, as part of a key. */
+/** What a cell shows, as part of a key. What was refused for want of data has no cell. */
 function cellText(read: () => Value): string {
   try {
     const value = read();
     return isRows(value) ? `{${value.map((row) => row.map(literalText).join(",")).join(";")}}` : literalText(value);
   } catch (error) {
-    if (error instanceof Fault) return error.code;
+    if (error instanceof Fault && !(error instanceof MissingData)) return error.code;
     throw error;
   }
 }

@@ -28,8 +28,9 @@ export const herdBlocks: readonly Block[] = [
 /** Blocks about a group of cows alone, by the name of the group, in the order in which they are shown. */
 export const groupBlocks: ReadonlyMap<string, readonly Block[]> = new Map(
   cowGroups.map((cows) => {
+    const withDays = (block: Block): Block => ({ ...block, notes: [...block.notes, ...cows.notes] });
     const rates = lesionRatesOf(cows);
-    const others = [monthsOf, hornAndInfectiousOf, newAndRepeatOf, causesOf].map((blockOf) => blockOf(cows));
-    return [cows.name, rates === undefined ? others : [rates, ...others]];
+    const others = [monthsOf(cows), withDays(hornAndInfectiousOf(cows)), newAndRepeatOf(cows), causesOf(cows)];
+    return [cows.name, rates === undefined ? others : [withDays(rates), ...others]];
   }),
 );

@@ -1,8 +1,7 @@
 import { foldHeading } from "../../herd/read-rows";
 import type { TableInfo } from "../../workbook/table-port";
 import { AS_OF } from "../../workbook/tables";
-import { missingColumn } from "../expression/columns";
-import { MissingData } from "../expression/fault";
+import { missingColumn, missingTable } from "../expression/columns";
 import type { References } from "../expression/names";
 import { headingOf } from "../tables";
 
@@ -21,7 +20,7 @@ export function ownReferences(tables: readonly TableInfo[], hasAsOf: boolean): R
     range: column,
     ranges: (table, key) => [column(table, key)],
     settings(table) {
-      if (!byName.has(table)) throw new MissingData(`The workbook has no table ${table}.`);
+      if (!byName.has(table)) throw missingTable(table);
       return table;
     },
     asOf: asOfText(hasAsOf),

@@ -1,8 +1,9 @@
 import type { Block } from "../../../src/blocks/block";
-import { type ComputedBlock, computeBlock } from "../../../src/blocks/compute";
+import { type ComputedBlock, computeBlock, type InputValues } from "../../../src/blocks/compute";
 import { BlockData } from "../../../src/blocks/data";
 import type { References } from "../../../src/blocks/expression/names";
 import { gallery } from "../../../src/blocks/gallery";
+import { groupBlocks } from "../../../src/blocks/herd/blocks";
 import type { LaidOutBlock } from "../../../src/blocks/laid-out";
 import { layOutBlock } from "../../../src/blocks/layout";
 import { ownReferences } from "../../../src/blocks/references/own";
@@ -16,6 +17,9 @@ import { AT, inSheets, tablesOf } from "./sheet-side";
 const specs = new Map(registry.map((spec) => [spec.id, spec]));
 export const specOf = (id: string) => specs.get(id);
 
+/** Every block that a screen computes or puts into the sheet. */
+const everyBlock: readonly Block[] = [...gallery, ...[...groupBlocks.values()].flat()];
+
 /** The blocks as the pane computes them and as a sheet does, and the cells in which they differ. */
 export interface BothSides {
   readonly computed: ReadonlyMap<string, ComputedBlock>;
@@ -28,12 +32,13 @@ export async function bothSides(
   asOf: DaySerial,
   tables: ReadonlyMap<string, TableContent> = tablesOf(model),
   references: References = ownReferences([...tables.values()], true),
-  blocks: readonly Block[] = gallery,
+  blocks: readonly Block[] = everyBlock,
+  given: InputValues = {},
 ): Promise<BothSides> {
   const data = new BlockData({ tables, asOf, scale: references.scale });
-  const computed = blocks.map((block) => computeBlock(block, data, specOf));
+  const computed = blocks.map((block) => computeBlock(block, data, specOf, given));
   const laidOut = computed.map(({ block, parts }) =>
-    layOutBlock(block, { references, specOf, at: AT, computed: parts }),
+    layOutBlock(block, { references, specOf, at: AT, given, computed: parts }),
   );
   const answers = await inSheets(model, laidOut);
   return {
