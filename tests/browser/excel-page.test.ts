@@ -8,10 +8,13 @@ import { type Browser, chromium, type Page } from "playwright-core";
 import sirv from "sirv";
 import { registry } from "../../src/functions/registry";
 import { buildInto } from "../excel-build/build-into";
+import { axeFindings, overhang } from "./well-made";
 
 /** The build and a browser that has only just come up may take long on a small machine. */
 const SLOW = 120_000;
 jest.setTimeout(SLOW);
+
+const SHOTS = process.env["SHOTS"];
 
 /** The pages as built, with the unmodified Office.js, in a browser that is not Excel. */
 const folder = mkdtempSync(join(tmpdir(), "evenfoot-"));
@@ -122,6 +125,57 @@ test("the help page shows the function that a help link points to", async () => 
   const top = await page.locator("#toe-check").evaluate((entry) => entry.getBoundingClientRect().top);
   expect(top).toBeGreaterThanOrEqual(-1);
   expect(top).toBeLessThan(50);
+});
+
+const HELP_PAGES = ["index.html", "secretary.html", "adviser.html", "functions.html"];
+
+test.each([
+  ["light", 1200],
+  ["dark", 320],
+] as const)("every help page is open to all, in %s at %d px", async (colorScheme, width) => {
+  const options = { colorScheme, viewport: { width, height: 800 }, bypassCSP: true };
+  const context = await browser.newContext(options);
+  const help = await context.newPage();
+  for (const name of HELP_PAGES) {
+    await help.goto(`${address}/help/${name}`);
+    await help.waitForFunction(() => document.styleSheets.length === 1);
+    if (SHOTS !== undefined) await help.screenshot({ path: `${SHOTS}/help-${name}-${colorScheme}-${width}.png` });
+    expect([name, await axeFindings(help)]).toEqual([name, []]);
+    expect([name, await overhang(help)]).toEqual([name, 0]);
+  }
+  await context.close();
+});
+
+test("every link of the help leads to a page and to a place on it", async () => {
+  for (const name of HELP_PAGES) {
+    await page.goto(`${address}/help/${name}`);
+    const links = await page
+      .locator("a[href]")
+      .evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href));
+    const inside = [...new Set(links)].filter((link) => link.startsWith(address));
+    for (const file of new Set(inside.map((link) => link.replace(/#.*/, ""))))
+      expect([file, (await page.request.get(file)).status()]).toEqual([file, 200]);
+    const places = inside.filter((link) => link.startsWith(`${address}/help/${name}#`)).map((link) => link.replace(/.*#/, "")); // prettier-ignore
+    const missing = await page.evaluate((ids) => ids.filter((id) => document.getElementById(id) === null), places);
+    expect([name, missing]).toEqual([name, []]);
+  }
+});
+
+test("the search of the help finds by words in any order, says so, and says where nothing is found", async () => {
+  await page.goto(`${address}/help/functions.html`);
+  const field = page.getByRole("searchbox");
+  await field.fill("wilson share");
+  await page.getByText(/^\d+ of \d+ functions$/).waitFor();
+  const shown = await page.locator("main article:visible").evaluateAll((all) => all.map(({ id }) => id));
+  expect(shown).toContain("share-low");
+  expect(shown.length).toBeLessThan(registry.length / 2);
+  await field.press("Enter");
+  expect(await page.evaluate(() => document.activeElement?.closest("nav") !== null)).toBe(true);
+  await field.fill("xyzzy");
+  await page.getByText("No function tells of that.").waitFor();
+  expect(await page.locator("main article:visible").count()).toBe(0);
+  await field.fill("");
+  expect(await page.locator("main article:visible").count()).toBe(registry.length);
 });
 
 test("no page broke its own policy or asked anything of another server", () => {
