@@ -1,4 +1,6 @@
+import type { Block } from "../blocks/block";
 import { gallery } from "../blocks/gallery";
+import { months } from "../blocks/herd/months";
 import { ownReferences } from "../blocks/references/own";
 import type { TableInfo } from "../workbook/table-port";
 import { day } from "../core/shared/days";
@@ -95,11 +97,21 @@ const SHORT_NAMES: Readonly<Record<string, string>> = {
   "side-by-side": "Lameness beside counts",
 };
 
+/** It shows whole months, fourteen of them: the period of the first sheet begins and ends within one. */
+const WHOLE_MONTHS = months.id;
+
+/** The cell of the first sheet that an input follows. */
+function linkOf({ id }: Block, input: string): readonly (readonly [input: string, cell: string])[] {
+  const cell = COMMON_INPUTS[input];
+  const isOwnPeriod = id === WHOLE_MONTHS && (input === "from" || input === "to");
+  return cell === undefined || isOwnPeriod ? [] : [[input, cell]];
+}
+
 function blockSheets(lists: readonly NewSheet[]): readonly { readonly sheet: NewSheet; readonly about: string }[] {
   const references = ownReferences(lists.flatMap(tablesOf), true);
   const specs = new Map(registry.map((spec) => [spec.id, spec]));
   return gallery.map((block) => {
-    const linked = Object.fromEntries(block.inputs.flatMap(({ name }) => (name in COMMON_INPUTS ? [[name, COMMON_INPUTS[name]!]] : []))); // prettier-ignore
+    const linked = Object.fromEntries(block.inputs.flatMap(({ name }) => linkOf(block, name)));
     const name = SHORT_NAMES[block.id] ?? block.title;
     return {
       sheet: blockSheet(name, block, { references, specOf: (id) => specs.get(id)!, linked }),
