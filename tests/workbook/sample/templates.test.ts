@@ -3,12 +3,14 @@ import { join } from "node:path";
 import { gallery } from "../../../src/blocks/gallery";
 import { recalculate } from "../../../src/engine/headless";
 import { registry } from "../../../src/functions/registry";
+import { adviserTemplate } from "../../../src/samples/adviser-template";
 import { cellAddress } from "../../../src/workbook/cell-address";
 import { FileHost } from "../../../src/workbook/file/table-host";
 import { openTables } from "../../../src/workbook/saving/open-tables";
 import type { NewRow } from "../../../src/workbook/table-port";
 import { type ColumnDefinition, inputColumns } from "../../../src/workbook/table-definition";
 import { cowsTable, findingsTable, scoresTable, testsTable } from "../../../src/workbook/tables";
+import type { SheetModel, WorkbookModel } from "../../../src/xlsx/model";
 import { readWorkbook } from "../../../src/xlsx/read";
 import { MemoryStore } from "../../fakes/file/memory-store";
 import { tableRows, valueAt } from "./sample-file";
@@ -20,8 +22,12 @@ function bytesOf(name: string): Uint8Array {
 }
 
 /** What a cell of a recomputed file shows. */
-async function computed(bytes: Uint8Array): Promise<(sheet: string, address: string) => unknown> {
-  const { sheets } = await recalculate(readWorkbook(bytes, ids));
+function computed(bytes: Uint8Array): Promise<(sheet: string, address: string) => unknown> {
+  return shownBy(readWorkbook(bytes, ids));
+}
+
+async function shownBy(model: WorkbookModel): Promise<(sheet: string, address: string) => unknown> {
+  const { sheets } = await recalculate(model);
   const values = new Map(
     sheets.flatMap(({ name, cells }) =>
       cells.map(({ row, column, value }) => [`${name}!${cellAddress({ row, column })}`, value] as const),
@@ -76,6 +82,25 @@ describe("the adviser's template", () => {
   }, 60_000);
 });
 
+test("the sheet of the months shows whole months; the other sheets follow the period of the first one", () => {
+  const { sheets } = adviserTemplate();
+  const inputsOf = (name: string): unknown[] => {
+    const { cells } = sheets.find((sheet) => sheet.name === name)!;
+    return ["B3", "B4", "B5"].map((at) => cells.find((cell) => cell.at === at)?.holds);
+  };
+  // Fourteen months up to the last whole one.
+  expect(inputsOf("New cases by month")).toEqual([
+    { formula: "EDATE(DATE(YEAR(AsOf),MONTH(AsOf),1),-14)" },
+    { formula: "DATE(YEAR(AsOf),MONTH(AsOf),1)-1" },
+    { formula: "Start!$B$8" },
+  ]);
+  expect(inputsOf("Lesions and rates")).toEqual([
+    { formula: "Start!$B$6" },
+    { formula: "Start!$B$7" },
+    { formula: "Start!$B$8" },
+  ]);
+});
+
 describe("the farmer's bill", () => {
   test("shows on one sheet what the herd's own workbook shows for the same test", async () => {
     const book = readWorkbook(bytesOf("cell-cost.xlsx"), ids);
@@ -86,11 +111,30 @@ describe("the farmer's bill", () => {
   }, 60_000);
 
   test("follows its milk price", async () => {
-    const bytes = bytesOf("cell-cost.xlsx");
-    const bill = await computed(bytes);
-    const litres = Number(bill("Bill", "B9"));
-    const price = Number(bill("Bill", "B8"));
-    // Money is litres times the price of a litre.
-    expect(bill("Bill", "B10")).toBeCloseTo(litres * price, 6);
+    const book = readWorkbook(bytesOf("cell-cost.xlsx"), ids);
+    const [sheet] = book.sheets;
+    const cells = sheet!.cells.map((cell) => (cellAddress(cell) === "B8" ? { ...cell, value: PRICE } : cell));
+    const bill = await shownBy({ ...book, sheets: [{ ...sheet!, cells }] });
+    expect(bill("Bill", "B8")).toBe(PRICE);
+    expect(bill("Bill", "B10")).toBeCloseTo(litresOfAYear(sheet!) * PRICE, 6);
+    // The cows that are listed: what each loses a day, 30 days.
+    const listed = Array.from({ length: 10 }, (_, row) => Number(bill("Bill", `H${14 + row}`)));
+    expect(bill("Bill", "G7")).toBeCloseTo(listed.reduce((sum, litres) => sum + litres, 0) * 30 * PRICE, 6);
   }, 60_000);
 });
+
+/** Another price than the one in the file. */
+const PRICE = 0.6;
+
+/** 0.75 lb a doubling above 50 thousand in first lactation, 1.5 lb later; 0.45359237 kg a lb, 1.03 kg a litre. */
+function litresOfAYear({ cells, tables }: SheetModel): number {
+  const [{ area, columns }] = tables as [SheetModel["tables"][number]];
+  const place = (heading: string): number => area.firstColumn + columns.findIndex(({ name }) => name === heading);
+  const at = new Map(cells.map(({ row, column, value }) => [`${row} ${column}`, value]));
+  let pounds = 0;
+  for (let row = area.firstRow + 1; row <= area.lastRow; row++) {
+    const [count, lactation] = ["Count", "Lactation"].map((heading) => at.get(`${row} ${place(heading)}`));
+    if (typeof count === "number") pounds += Math.max(0, Math.log2(count / 50)) * (lactation === 1 ? 0.75 : 1.5);
+  }
+  return ((pounds * 0.45359237) / 1.03) * 365;
+}
