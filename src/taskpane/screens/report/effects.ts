@@ -11,7 +11,7 @@ import { referencesOf } from "../../parts/put-in-sheet/workbook-references";
 import { today as dayOfComputer } from "../../today";
 import { dayOf, type DrawnUp, namedThings } from "./report";
 import type { ReportEvent, ReportState } from "./state";
-import { joined, sheetName, writtenWords } from "./written";
+import { joined, saveTitle, sheetName, writtenWords } from "./written";
 
 interface ReportToWrite {
   readonly report: DrawnUp | undefined;
@@ -50,9 +50,8 @@ export async function writeReport(
       computed: computed.parts,
     });
     const id = crypto.randomUUID();
-    await tables.writeBlock({ ...joined(sheet, words, cellBlockOf(laidOut, sheet, at)), id, title: report.title });
-    const canGoBack = tables.pastSaves().some((save) => save.id === id);
-    return { type: "written", sheet, id: canGoBack ? id : undefined };
+    await tables.writeBlock({ ...joined(sheet, words, cellBlockOf(laidOut, sheet, at)), id, title: saveTitle(sheet) });
+    return { type: "written", sheet };
   } catch (error) {
     const known = asTableError(error);
     if (known?.kind === "occupied" || known?.kind === "name-taken") return { type: "name taken" };

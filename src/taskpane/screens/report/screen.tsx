@@ -19,6 +19,7 @@ import { ReportPrint } from "./print";
 import { dayOf, namedThings, reportOf } from "./report";
 import { initialReportState, nextReportState } from "./state";
 import { ReportView } from "./view";
+import { writtenAmong } from "./written";
 
 /** The tables behind the report. */
 const TABLES = ["Findings", "Cows", "Scores", "Tests", "Prices", "Targets", "Rules", "TrimRules"] as const;
@@ -64,8 +65,8 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
   }, [state.writing]);
 
   useEffect(() => {
-    const last = latest.current.state.written.at(-1);
-    if (state.takingBack && last !== undefined) void takeReportBack(workbook, last.id).then(dispatch);
+    const { takingBack } = latest.current.state;
+    if (takingBack !== undefined) void takeReportBack(workbook, takingBack.id).then(dispatch);
   }, [state.takingBack]);
 
   const days = {
@@ -78,6 +79,7 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
         live={live}
         state={state}
         report={report}
+        written={writtenAmong(workbook.tables.pastSaves())[0]}
         isReady={!isBusy(live) && isLatest}
         days={days}
         onLive={onLive}

@@ -1,14 +1,10 @@
 import { namedThings, type Report } from "./report";
 import { THINGS_NAMED } from "./things";
+import type { WrittenReport } from "./written";
 
 export interface Notice {
   readonly kind: "done" | "error";
   readonly text: string;
-}
-
-export interface WrittenReport {
-  readonly id: string;
-  readonly sheet: string;
 }
 
 /** What the user does with the report, beside its days. */
@@ -21,9 +17,8 @@ export interface ReportState {
   readonly printing: boolean;
   /** The report is being written into the workbook; which name is tried. */
   readonly writing: { readonly attempt: number } | undefined;
-  /** The reports that the workbook can take back, the last one last. */
-  readonly written: readonly WrittenReport[];
-  readonly takingBack: boolean;
+  /** The report that is being taken out of the workbook. */
+  readonly takingBack: WrittenReport | undefined;
   readonly notice: Notice | undefined;
 }
 
@@ -35,8 +30,8 @@ export type ReportEvent =
   | { readonly type: "printed" }
   | { readonly type: "write pressed" }
   | { readonly type: "name taken" }
-  | { readonly type: "written"; readonly sheet: string; readonly id: string | undefined }
-  | { readonly type: "take back pressed" }
+  | { readonly type: "written"; readonly sheet: string }
+  | { readonly type: "take back pressed"; readonly written: WrittenReport }
   | { readonly type: "taken back" }
   | { readonly type: "write refused"; readonly message: string }
   | { readonly type: "notice read" };
@@ -47,8 +42,7 @@ export const initialReportState: ReportState = {
   chosen: undefined,
   printing: false,
   writing: undefined,
-  written: [],
-  takingBack: false,
+  takingBack: undefined,
   notice: undefined,
 };
 
@@ -68,7 +62,7 @@ export function nextReportState(state: ReportState, event: ReportEvent): ReportS
     case "printed":
       return { ...state, printing: false };
     case "write pressed":
-      if (state.writing !== undefined || state.takingBack) return state;
+      if (isAtWork(state)) return state;
       return { ...state, writing: { attempt: 0 }, notice: undefined };
     case "name taken":
       return nextName(state);
@@ -76,27 +70,30 @@ export function nextReportState(state: ReportState, event: ReportEvent): ReportS
       return {
         ...state,
         writing: undefined,
-        written: event.id === undefined ? state.written : [...state.written, { id: event.id, sheet: event.sheet }],
         notice: { kind: "done", text: `The report stands on sheet ${event.sheet}.` },
       };
     case "take back pressed":
-      if (state.written.length === 0 || state.writing !== undefined || state.takingBack) return state;
-      return { ...state, takingBack: true, notice: undefined };
+      if (isAtWork(state)) return state;
+      return { ...state, takingBack: event.written, notice: undefined };
     case "taken back":
       return {
         ...state,
-        written: state.written.slice(0, -1),
-        takingBack: false,
+        takingBack: undefined,
         notice: {
           kind: "done",
-          text: `Taken back: the report on sheet ${state.written.at(-1)?.sheet} is out of the workbook.`,
+          text: `Taken back: the report on sheet ${state.takingBack?.sheet} is out of the workbook.`,
         },
       };
     case "write refused":
-      return { ...state, writing: undefined, takingBack: false, notice: { kind: "error", text: event.message } };
+      return { ...state, writing: undefined, takingBack: undefined, notice: { kind: "error", text: event.message } };
     case "notice read":
       return { ...state, notice: undefined };
   }
+}
+
+/** Whether the report is on its way into the workbook, or out of it. */
+export function isAtWork({ writing, takingBack }: ReportState): boolean {
+  return writing !== undefined || takingBack !== undefined;
 }
 
 /** A thing more than the report has room for is not taken. */

@@ -7,14 +7,17 @@ import { TypedField } from "../../parts/typed-field";
 import type { FoundRow } from "./changes";
 import type { DuePart } from "./due-part";
 import { type DrawnUp, namedThings, type NoReport, type Report } from "./report";
-import type { ReportEvent, ReportState } from "./state";
+import { isAtWork, type ReportEvent, type ReportState } from "./state";
 import { THINGS_NAMED } from "./things";
+import type { WrittenReport } from "./written";
 
 export interface ReportViewProps {
   readonly live: LiveState;
   readonly state: ReportState;
   /** undefined while it is being drawn up. */
   readonly report: DrawnUp | undefined;
+  /** The report that was written last, of those that the workbook can take back. */
+  readonly written: WrittenReport | undefined;
   /** Whether the report is of the days in the fields, and of the workbook as it was read last. */
   readonly isReady: boolean;
   /** The days that the report stands on, as date fields hold them. */
@@ -28,8 +31,7 @@ const LONGEST_NOTES = 1000;
 
 /** The report as the adviser makes it ready. */
 export function ReportView(props: ReportViewProps) {
-  const { live, state, report, days, onLive, dispatch } = props;
-  const last = state.written.at(-1);
+  const { live, state, report, written, days, onLive, dispatch } = props;
   const problemOf = (field: NoReport["field"]) =>
     report !== undefined && "problem" in report && report.field === field ? report.problem : undefined;
   return (
@@ -70,14 +72,14 @@ export function ReportView(props: ReportViewProps) {
           </p>
         </Note>
       )}
-      {last !== undefined && (
+      {written !== undefined && (
         <p class="report-buttons">
           <button
             type="button"
-            disabled={state.writing !== undefined || state.takingBack}
-            onClick={() => dispatch({ type: "take back pressed" })}
+            disabled={isAtWork(state)}
+            onClick={() => dispatch({ type: "take back pressed", written })}
           >
-            Take back the report on sheet {last.sheet}
+            Take back the report on sheet {written.sheet}
           </button>
         </p>
       )}
@@ -87,7 +89,7 @@ export function ReportView(props: ReportViewProps) {
 
 function doingOf({ writing, takingBack }: ReportState): string | undefined {
   if (writing !== undefined) return "Writing the report …";
-  return takingBack ? "Taking the report back …" : undefined;
+  return takingBack !== undefined ? "Taking the report back …" : undefined;
 }
 
 function Body({ report, isReady, state, dispatch }: ReportViewProps & { readonly report: Report }) {
@@ -129,7 +131,7 @@ function Body({ report, isReady, state, dispatch }: ReportViewProps & { readonly
         </button>
         <button
           type="button"
-          disabled={!isReady || doingOf(state) !== undefined}
+          disabled={!isReady || isAtWork(state)}
           onClick={() => dispatch({ type: "write pressed" })}
         >
           Write as a sheet

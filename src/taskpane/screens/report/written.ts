@@ -1,4 +1,4 @@
-import type { BlockCell, CellBlock } from "../../../workbook/table-port";
+import type { BlockCell, CellBlock, PastSave } from "../../../workbook/table-port";
 import { isoDate } from "../../../core/shared/days";
 import type { Thing } from "./things";
 import type { Report } from "./report";
@@ -40,6 +40,26 @@ export function writtenWords(
 /** The sheet of a report. `attempt` 1 and more: earlier reports of the same day keep theirs. */
 export function sheetName(visit: number, attempt: number): string {
   return `Visit ${isoDate(visit)}${attempt === 0 ? "" : ` ${attempt + 1}`}`;
+}
+
+/** A report that stands in the workbook. */
+export interface WrittenReport {
+  readonly id: string;
+  readonly sheet: string;
+}
+
+const TITLE_START = "Visit report on sheet ";
+
+/** What a written report is called among the saves of the workbook, which outlast the pane. */
+export function saveTitle(sheet: string): string {
+  return `${TITLE_START}${sheet}`;
+}
+
+/** The reports, of whatever day, among the saves that can be taken back, in their order. */
+export function writtenAmong(saves: readonly PastSave[]): readonly WrittenReport[] {
+  return saves
+    .filter(({ title }) => title.startsWith(TITLE_START))
+    .map(({ id, title }) => ({ id, sheet: title.slice(TITLE_START.length) }));
 }
 
 /** Words above, live figures below, a row free between, as one block that is written whole or not at all. */

@@ -167,19 +167,18 @@ describe("writing the report", () => {
     expect(state.notice).toMatchObject({ kind: "error" });
   });
 
-  test("what was written is taken back once, and only where the workbook can", () => {
-    const written = nextReportState(initialReportState, { type: "written", sheet: "Visit 2024-03-20", id: "1" });
-    const going = nextReportState(written, { type: "take back pressed" });
-    expect(going.takingBack).toBe(true);
-    expect(nextReportState(going, { type: "take back pressed" })).toBe(going);
+  test("one thing after the other: what is being taken back is not written over", () => {
+    const written = { id: "1", sheet: "Visit 2024-03-20" };
+    const going = nextReportState(initialReportState, { type: "take back pressed", written });
+    expect(going.takingBack).toEqual(written);
+    expect(nextReportState(going, { type: "take back pressed", written })).toBe(going);
     expect(nextReportState(going, { type: "write pressed" })).toBe(going);
-    expect(nextReportState(going, { type: "taken back" })).toMatchObject({ written: [], takingBack: false });
-    expect(nextReportState(going, { type: "write refused", message: "changed" })).toMatchObject({
-      written: [{ id: "1", sheet: "Visit 2024-03-20" }],
-      takingBack: false,
+    expect(nextReportState(going, { type: "taken back" })).toMatchObject({
+      takingBack: undefined,
+      notice: { kind: "done", text: "Taken back: the report on sheet Visit 2024-03-20 is out of the workbook." },
     });
-    const forGood = nextReportState(initialReportState, { type: "written", sheet: "Visit 2024-03-20", id: undefined });
-    expect(nextReportState(forGood, { type: "take back pressed" })).toBe(forGood);
+    const refused = nextReportState(going, { type: "write refused", message: "changed" });
+    expect(refused).toMatchObject({ takingBack: undefined, notice: { kind: "error", text: "changed" } });
   });
 
   test("words stand above the figures, a row free between, days as days", () => {
