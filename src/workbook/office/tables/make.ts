@@ -51,7 +51,7 @@ export async function make(run: RunExcel, wanted: Omit<Site, "isNew">, making: M
       const used = usedIn(before, site);
       if (used !== undefined) {
         begun = undefined;
-        await giveBack(context, site, making, before);
+        await giveBack(context, site, making, { before, written });
         throw cellsOccupied(site.sheet, used);
       }
       const marked = marksMissing(written.values, making.meant);
@@ -110,10 +110,11 @@ async function giveBack(
   context: Excel.RequestContext,
   site: Site,
   making: Making,
-  { values, formulas, numberFormat }: Excel.Range,
+  { before, written }: { readonly before: Excel.Range; readonly written: Excel.Range },
 ): Promise<void> {
+  const { values, formulas, numberFormat } = before;
   try {
-    await clearAway(context, { ...site, isNew: false }, making);
+    await clearAway(context, { ...site, isNew: false }, making, written);
     const now = rangeOf(context, site);
     now.load("values,formulas");
     await context.sync();
@@ -140,8 +141,16 @@ async function giveBack(
   }
 }
 
-/** Clears what was written: the cells that hold it, and the sheet made for it unless something else is on it. */
-async function clearAway(context: Excel.RequestContext, site: Site, making: Making): Promise<void> {
+/**
+ * Clears what was written: the cells that hold it, and the sheet made for it unless something else is on it. `written`
+ * is what Excel made of it, where that is known.
+ */
+async function clearAway(
+  context: Excel.RequestContext,
+  site: Site,
+  making: Making,
+  written?: Excel.Range,
+): Promise<void> {
   const sheet = context.workbook.worksheets.getItemOrNullObject(site.sheet);
   sheet.load("name");
   await context.sync();
@@ -153,7 +162,11 @@ async function clearAway(context: Excel.RequestContext, site: Site, making: Maki
   if (table !== undefined) context.workbook.tables.getItem(table.id).delete();
   making.meant.forEach((line, down) =>
     line.forEach((meant, right) => {
-      if (!isHeld(meant, cells.values[down]?.[right], cells.formulas[down]?.[right])) return;
+      const isOwn =
+        meant !== null &&
+        (isHeld(meant, contentAt(cells, down, right)) ||
+          (written !== undefined && isSame(contentAt(written, down, right), contentAt(cells, down, right))));
+      if (!isOwn) return;
       const at = { row: site.at.row + down, column: site.at.column + right };
       rangeOf(context, { ...site, at, rows: 1, columns: 1 }).clear("Contents");
     }),
@@ -163,8 +176,20 @@ async function clearAway(context: Excel.RequestContext, site: Site, making: Maki
   if (site.isNew) await deleteIfBare(context, site.sheet);
 }
 
-function isHeld(meant: StandingCell, value: unknown, formula: unknown): boolean {
-  if (meant === null) return false;
+interface Content {
+  readonly value: unknown;
+  readonly formula: unknown;
+}
+
+function contentAt({ values, formulas }: Excel.Range, down: number, right: number): Content {
+  return { value: values[down]?.[right], formula: formulas[down]?.[right] };
+}
+
+function isSame(a: Content, b: Content): boolean {
+  return a.value === b.value && a.formula === b.formula;
+}
+
+function isHeld(meant: Exclude<StandingCell, null>, { value, formula }: Content): boolean {
   if (typeof meant === "object") return isFormula(formula, value);
   return !isFormula(formula, value) && standsFor(plainCell(value), meant);
 }
