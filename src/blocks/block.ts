@@ -107,6 +107,8 @@ export interface Chart {
   readonly categoryFormat?: string;
   readonly valueTitle: string;
   readonly valueFormat: string;
+  /** How many of the rows, from the first, the picture shows; absent where it shows all. */
+  shown?(rows: readonly (readonly PlainCell[])[]): number;
   /** What the picture shows, for who cannot see it; the rows without their headings. */
   describe(rows: readonly (readonly PlainCell[])[]): string;
 }

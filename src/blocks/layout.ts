@@ -235,14 +235,18 @@ class Layout {
     if (place === undefined || categories === undefined) return;
     const above = this.#charts.at(-1)?.over.lastRow ?? -1;
     const top = Math.max(place.row, above + 2);
-    const computed = this.#rowsOf(chart.part)?.slice(1) ?? [];
+    const all = this.#rowsOf(chart.part)?.slice(1) ?? [];
+    const computed = all.slice(0, chart.shown?.(all));
+    // A picture of no row at all cannot be: it then shows the first.
+    const hidden = all.length - Math.max(1, computed.length);
+    const shown = (range: BlockArea): BlockArea => ({ ...range, lastRow: range.lastRow - Math.max(0, hidden) });
     this.#charts.push({
       chart,
-      categories,
+      categories: shown(categories),
       series: chart.values.map((value) => ({
         name: area(place.row, value, place.row, value),
         heading: this.#headingsOf(chart.part)[value] ?? chart.valueTitle,
-        values: this.#ranges.get(columnOfSeries(chart.part, value))!,
+        values: shown(this.#ranges.get(columnOfSeries(chart.part, value))!),
       })),
       over: area(top, column, top + CHART.rows - 1, column + CHART.columns - 1),
       description: computed.length === 0 ? chart.title : chart.describe(computed),

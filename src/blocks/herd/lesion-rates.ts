@@ -1,5 +1,6 @@
-import { disorders } from "../../core/claws/disorder-key";
+import { disorderOf, disorders } from "../../core/claws/disorder-key";
 import { groupWords } from "../../core/claws/lesion-selection";
+import type { PlainCell } from "../../workbook/port";
 import type { Block } from "../block";
 import { call } from "../expression/call";
 import { settingsIfAny } from "../expression/columns";
@@ -17,6 +18,12 @@ const ROWS = disorders.length + groupWords.length + 1;
 
 /** Code, lesion, cases, repeats, cows, rate, low, high, target, against target, note. */
 const RATE_COLUMN = 5;
+
+/** Groups, all lesions and the rows left out stand below the lesions: a bar of their sum would dwarf theirs. */
+function lesionsAbove(rows: readonly (readonly PlainCell[])[]): number {
+  const end = rows.findIndex(([code]) => disorderOf(String(code)) === undefined);
+  return end < 0 ? rows.length : end;
+}
 
 /** undefined where the days at risk of the cows cannot be told. */
 export function lesionRatesOf(cows: CowsLookedAt): Block | undefined {
@@ -55,8 +62,9 @@ export function lesionRatesOf(cows: CowsLookedAt): Block | undefined {
         values: [RATE_COLUMN],
         valueTitle: "per 100 cow-years",
         valueFormat: "0",
+        shown: lesionsAbove,
         describe: (rows) => {
-          const [most] = [...rows].filter(([code]) => code !== "all").sort((a, b) => Number(b[RATE_COLUMN]) - Number(a[RATE_COLUMN])); // prettier-ignore
+          const [most] = [...rows].sort((a, b) => Number(b[RATE_COLUMN]) - Number(a[RATE_COLUMN]));
           const highest = most === undefined ? "" : ` The highest is ${String(most[1])}, ${Number(most[RATE_COLUMN]).toFixed(1)}.`; // prettier-ignore
           return `Bars of the rate of each lesion.${highest}`;
         },
