@@ -14,7 +14,7 @@ export interface ControlProps {
 
 interface TextFieldProps extends ControlProps {
   readonly value: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
   readonly type?: "text" | "date";
   readonly numeric?: boolean;
   /** Ids of what else describes it. */
@@ -115,7 +115,7 @@ interface ChoicesProps extends ControlProps {
   readonly value: string;
   readonly choices: readonly Choice[];
   readonly columns?: 1 | 2 | 3 | 4;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
   choose(field: Field, value: string): void;
   pressed(field: Field, key: string): void;
   left(field: Field): void;

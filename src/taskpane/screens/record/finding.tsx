@@ -6,6 +6,7 @@ import { Choices, fieldId, TextField } from "./controls";
 import { FOOT_NAMES, limbOf } from "./feet";
 import { isAsked } from "./field-order";
 import { bound, type PartProps } from "./parts";
+import { hints, placeHint } from "./places";
 import { currentFinding } from "./state";
 import { disorderToTake, offeredDisorders } from "./suggestions";
 import { typedNumber } from "./typed-text";
@@ -28,7 +29,7 @@ export function FootPart(props: PartProps) {
   const { foot } = currentFinding(state.entry);
   return (
     <>
-      <Choices {...bound(props, "foot", "Foot")} value={foot} choices={FEET} />
+      <Choices {...bound(props, "foot", "Foot")} value={foot} choices={FEET} hint={hints(placeHint(state, "foot"))} />
       {isAsked(state, "toeInner") && <Toes {...props} />}
     </>
   );
@@ -48,7 +49,7 @@ function Toes(props: PartProps) {
         disabled={control.disabled || foot === ""}
         value={toes?.[claw] ?? ""}
         numeric
-        hint={note(claw)}
+        hint={hints(note(claw), placeHint(props.state, name))}
       />
     );
   };
@@ -101,12 +102,18 @@ export function ZonePart(props: PartProps) {
   const disabled = state.phase.kind !== "typing";
   return (
     <>
-      <Choices {...bound(props, "claw", "Claw")} value={finding.claw} choices={CLAWS} columns={3} />
+      <Choices
+        {...bound(props, "claw", "Claw")}
+        value={finding.claw}
+        choices={CLAWS}
+        columns={3}
+        hint={hints(placeHint(state, "claw"))}
+      />
       <TextField
         {...bound(props, "zone", "Zone")}
         value={finding.zone}
         numeric
-        hint={zoneName(zone) || "0 to 12, or point below"}
+        hint={hints(zoneName(zone) || "0 to 12, or point below", placeHint(state, "zone"))}
       />
       <ClawMap
         claw={finding.claw}
@@ -163,9 +170,23 @@ export function LesionPart(props: PartProps) {
         ))}
       </ul>
       {isAsked(state, "stage") && (
-        <Choices {...bound(props, "stage", "Stage")} value={finding.stage} choices={STAGE_CHOICES} columns={2} />
+        <Choices
+          {...bound(props, "stage", "Stage")}
+          value={finding.stage}
+          choices={STAGE_CHOICES}
+          columns={2}
+          hint={hints(placeHint(state, "stage"))}
+        />
       )}
-      <Choices {...bound(props, "severity", "Severity")} value={finding.severity} choices={SEVERITIES} columns={3} />
+      {isAsked(state, "severity") && (
+        <Choices
+          {...bound(props, "severity", "Severity")}
+          value={finding.severity}
+          choices={SEVERITIES}
+          columns={3}
+          hint={hints(placeHint(state, "severity"))}
+        />
+      )}
     </>
   );
 }

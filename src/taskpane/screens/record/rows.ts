@@ -13,12 +13,12 @@ import { careOf, treatmentText } from "./care";
 import { measuredFeet } from "./check";
 import type { CowAtHand } from "./check-visit";
 import { limbOf } from "./feet";
-import type { Foot, Visit } from "./fields";
+import type { Care, Foot, Visit } from "./fields";
+import { placed, type Values } from "./placed";
+import { headingOf, placeUnder, takes } from "./places";
 import { type FindingEntry, isBlankFinding, type PlannedSave, type RecordState } from "./state";
 import { typedDay, typedNumber } from "./typed-text";
 import { withdrawalNote } from "./withdrawal";
-
-type Values = Readonly<Record<string, TypedValue>>;
 
 /** What is saved: the findings typed, that nothing was found, or the score alone. */
 export type SaveKind = "findings" | "sound" | "score";
@@ -64,31 +64,46 @@ function rowHead(state: RecordState, at: CowAtHand, date: DaySerial): Values {
   return {
     date: { day: date },
     cow: cowCell(state, at),
-    ...(hasColumn(content, foldHeading("Lactation")) ? { lactation: at.facts.lactation } : {}),
-    ...(hasColumn(content, foldHeading("Days in milk")) ? { daysInMilk: at.facts.daysInMilk } : {}),
+    ...(takes(content, headingOf("lactation")) ? { lactation: at.facts.lactation } : {}),
+    ...(takes(content, headingOf("daysInMilk")) ? { daysInMilk: at.facts.daysInMilk } : {}),
   };
 }
 
 function findingRows(state: RecordState, at: CowAtHand, date: DaySerial): readonly Values[] {
   const { entry, visit } = state;
+  const { content } = state.herd!.findings;
   const found = entry.findings.filter((finding) => !isBlankFinding(finding));
   const kept = keptToes(state, found);
   const toes = measuredFeet(entry).flatMap((foot) => toeNotes(state, foot, kept));
-  const ofVisit = [...toes, visitNote(state.herd!.findings.content, visit)];
+  const ofVisit = [...toes, visitNote(content, visit)];
   return found.map((finding, index) => {
-    const care = careOf(state, finding);
-    return {
-      ...rowHead(state, at, date),
+    const { cells, notes } = placed(content, {
       ...placeOf(finding),
       lesion: disorderOf(finding.lesion)!.code,
       stage: finding.stage === "" ? null : finding.stage,
       severity: typedNumber(finding.severity) ?? null,
       ...(kept.get(finding) ?? {}),
-      treatment: treatmentText(care) || null,
-      note: noteOf([finding.note.trim(), withdrawalNote(care, date), ...(index === 0 ? ofVisit : [])]),
+      ...treatmentCells(content, careOf(state, finding), date),
+    });
+    return {
+      ...rowHead(state, at, date),
+      ...cells,
+      note: noteOf([...notes, finding.note.trim(), text(cells["note"]), ...(index === 0 ? ofVisit : [])]),
       ...visitCells(visit),
     };
   });
+}
+
+/** The treatment, and the withdrawal in the note; where there is none, behind the treatment. */
+function treatmentCells(content: TableContent, care: Care, date: DaySerial): Values {
+  const [treatment, withdrawal] = [treatmentText(care), withdrawalNote(care, date)];
+  if (placeUnder(content, headingOf("treatment")) === "nowhere") return {};
+  if (placeUnder(content, headingOf("note")) === "column") return { treatment: treatment || null, note: withdrawal };
+  return { treatment: noteOf([treatment, withdrawal]) };
+}
+
+function text(value: TypedValue | undefined): string {
+  return typeof value === "string" ? value : "";
 }
 
 function noteOf(parts: readonly string[]): string | null {
@@ -108,9 +123,11 @@ interface KeptToe {
   readonly measuredFrom: string;
 }
 
-/** The toe length that goes into the row of a finding: that of its claw, once. */
-function keptToes({ entry, visit }: RecordState, found: readonly FindingEntry[]): ReadonlyMap<FindingEntry, KeptToe> {
+/** The toe length that goes into the row of a finding: that of its claw, once. None where the list has no column. */
+function keptToes(state: RecordState, found: readonly FindingEntry[]): ReadonlyMap<FindingEntry, KeptToe> {
+  const { entry, visit } = state;
   const kept = new Map<FindingEntry, KeptToe>();
+  if (placeUnder(state.herd!.findings.content, headingOf("toeMm")) !== "column") return kept;
   const used = new Set<string>();
   for (const finding of found) {
     if (finding.foot === "" || (finding.claw !== "inner" && finding.claw !== "outer")) continue;
@@ -139,16 +156,18 @@ function soundRow(state: RecordState, at: CowAtHand, date: DaySerial): Values {
   const feet = measuredFeet(entry);
   const foot = feet.find((measured) => entry.toes[measured]![referenceClaw(limbOf(measured))] !== "");
   const claw = foot === undefined ? undefined : referenceClaw(limbOf(foot));
-  const notes = feet
+  const { content } = herd!.findings;
+  const isKept = placeUnder(content, headingOf("toeMm")) === "column";
+  const ofToe = foot === undefined || claw === undefined || !isKept ? {} : { foot, claw, toeMm: typedNumber(entry.toes[foot]![claw])!, measuredFrom: visit.landmark }; // prettier-ignore
+  const { cells, notes } = placed(content, ofToe);
+  const toes = feet
     .flatMap((measured) => toeNotes(state, measured, new Map()))
-    .filter((note) => !note.startsWith(`${foot} ${claw} `));
+    .filter((note) => !isKept || !note.startsWith(`${foot} ${claw} `));
   return {
     ...rowHead(state, at, date),
-    ...(foot === undefined || claw === undefined
-      ? {}
-      : { foot, claw, toeMm: typedNumber(entry.toes[foot]![claw])!, measuredFrom: visit.landmark }),
+    ...cells,
     lesion: SOUND,
-    note: noteOf([...notes, visitNote(herd!.findings.content, visit)]),
+    note: noteOf([...notes, ...toes, visitNote(content, visit)]),
     ...visitCells(visit),
   };
 }
@@ -162,13 +181,9 @@ function visitCells({ reason, trimmer, place }: Visit): Values {
 
 /** What of the visit has no column in the table goes into the note. */
 function visitNote(content: TableContent, visit: Visit): string {
-  return VISIT_PARTS.filter((part) => visit[part].trim() !== "" && !hasColumn(content, part))
+  return VISIT_PARTS.filter((part) => visit[part].trim() !== "" && !takes(content, part))
     .map((part) => (part === "reason" ? visit[part].trim() : `${part} ${visit[part].trim()}`))
     .join("; ");
-}
-
-function hasColumn({ columns }: TableContent, heading: string): boolean {
-  return columns.some((column) => foldHeading(column.heading) === heading && !column.calculated);
 }
 
 function scoreChange(state: RecordState, at: CowAtHand, date: DaySerial) {

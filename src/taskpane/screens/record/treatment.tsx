@@ -2,7 +2,9 @@ import { isoDate } from "../../../core/shared/days";
 import { Section } from "../../parts/blocks";
 import { Problems, Switch, TextField } from "./controls";
 import type { Care } from "./fields";
+import { isAsked } from "./field-order";
 import { bound, type PartProps } from "./parts";
+import { hints, placeHint } from "./places";
 import { currentFinding } from "./state";
 import { namesDrug, treatmentText } from "./care";
 import { disorderOf } from "../../../core/claws/disorder-key";
@@ -14,7 +16,7 @@ export function TreatmentPart(props: PartProps) {
   const { state, content, send } = props;
   const { care } = content;
   const finding = currentFinding(state.entry);
-  if (disorderOf(finding.lesion) === undefined) return null;
+  if (disorderOf(finding.lesion) === undefined || !isAsked(state, "care.other")) return null;
   const disabled = state.phase.kind !== "typing";
   const tick = (key: Ticked) => ({
     on: care[key],
@@ -74,10 +76,14 @@ export function TreatmentPart(props: PartProps) {
         <div class="fields">
           {!namesDrug(care) && drug}
           {text("other", "Something else done")}
-          <TextField {...bound(props, "note", "Note")} value={finding.note} />
+          {isAsked(state, "note") && <TextField {...bound(props, "note", "Note")} value={finding.note} />}
         </div>
       </details>
-      <p class="quiet">{treatmentText(care) === "" ? "No treatment is written." : `Written: ${treatmentText(care)}`}</p>
+      <p class="quiet">
+        {treatmentText(care) === ""
+          ? "No treatment is written."
+          : hints(`Written: ${treatmentText(care)}`, placeHint(state, "care.other"))}
+      </p>
       <Jobs {...props} />
     </Section>
   );

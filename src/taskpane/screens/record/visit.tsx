@@ -1,5 +1,6 @@
 import { LANDMARKS } from "../../../workbook/tables";
 import { Choices, TextField } from "./controls";
+import { isAsked } from "./field-order";
 import { bound, type PartProps } from "./parts";
 
 const LANDMARK_LABELS = { "hard horn": "where the horn turns hard", "skin-horn line": "skin-horn line" } as const;
@@ -26,9 +27,11 @@ export function VisitHeader(props: PartProps) {
       </summary>
       <div class="fields">
         <TextField {...bound(props, "date", "Date")} type="date" value={visit.date} />
-        <TextField {...bound(props, "place", "Place")} value={visit.place} />
-        <TextField {...bound(props, "trimmer", "Trimmer")} value={visit.trimmer} />
-        <TextField {...bound(props, "reason", "Why")} value={visit.reason} hint="routine, lame, recheck ..." />
+        {isAsked(state, "place") && <TextField {...bound(props, "place", "Place")} value={visit.place} />}
+        {isAsked(state, "trimmer") && <TextField {...bound(props, "trimmer", "Trimmer")} value={visit.trimmer} />}
+        {isAsked(state, "reason") && (
+          <TextField {...bound(props, "reason", "Why")} value={visit.reason} hint="routine, lame, recheck ..." />
+        )}
         <Choices
           {...bound(props, "landmark", "Toe lengths are measured from")}
           choose={(field, value) => props.send({ type: "typed", field, text: value })}
