@@ -19,6 +19,9 @@ export interface DuePart {
   readonly more: number;
 }
 
+/** Headings of the counts: the list is drawn up a week ahead. */
+export const DUE_HEADINGS = ["Overdue", "On the day", "In the week after"] as const;
+
 /** Counts what is due by kind of work, and takes the first lines of the list. Kinds without a line are left out. */
 export function duePart(lines: readonly DueLine[], day: DaySerial, most: number): DuePart {
   const counts = WORKS.flatMap((work): DueCount[] => {

@@ -1,9 +1,10 @@
 import "./print.css";
 import { isoDate } from "../../../core/shared/days";
 import type { FoundRow } from "./changes";
-import { besideNotes, type DuePart } from "./due-part";
-import type { Report } from "./report";
+import { besideNotes, DUE_HEADINGS, type DuePart } from "./due-part";
+import { noneNamed, type Report } from "./report";
 import type { Thing } from "./things";
+import { linesThatFit } from "./untold";
 
 interface PrintProps {
   readonly report: Report;
@@ -32,7 +33,7 @@ export function ReportPrint({ report, things, heading, notes, sources }: PrintPr
           </li>
         ))}
       </ol>
-      {things.length === 0 && <p>Nothing stands out.</p>}
+      {things.length === 0 && <p>{noneNamed(report)}</p>}
       <h2>What was found, and what changed</h2>
       <FoundTable rows={found} first="Figure" />
       {lesions.length > 0 && (
@@ -44,7 +45,7 @@ export function ReportPrint({ report, things, heading, notes, sources }: PrintPr
           />
         </>
       )}
-      {due !== undefined && <DuePages due={besideNotes(due, notes)} />}
+      {due !== undefined && <DuePages due={besideNotes(due, notes)} nothing={report.nothingDue} />}
       {notes.trim() !== "" && (
         <>
           <h2>Notes</h2>
@@ -55,7 +56,7 @@ export function ReportPrint({ report, things, heading, notes, sources }: PrintPr
         {missing.length > 0 && (
           <>
             <h2>Not in the report</h2>
-            <Lines texts={missing.slice(0, MISSING_SHOWN)} />
+            <Lines texts={linesThatFit(missing, MISSING_SHOWN)} />
           </>
         )}
         <h2>Cautions</h2>
@@ -105,12 +106,13 @@ function FoundTable({ rows, first }: { readonly rows: readonly FoundRow[]; reado
   );
 }
 
-function DuePages({ due: { counts, first, more } }: { readonly due: DuePart }) {
+function DuePages({ due, nothing }: { readonly due: DuePart; readonly nothing: string }) {
+  const { counts, first, more } = due;
   if (counts.length === 0) {
     return (
       <>
         <h2>What is due</h2>
-        <p>Nothing is due.</p>
+        <p>{nothing}</p>
       </>
     );
   }
@@ -121,9 +123,11 @@ function DuePages({ due: { counts, first, more } }: { readonly due: DuePart }) {
         <thead>
           <tr>
             <th scope="col">Work</th>
-            <th scope="col">Overdue</th>
-            <th scope="col">On the day</th>
-            <th scope="col">In the week after</th>
+            {DUE_HEADINGS.map((heading) => (
+              <th key={heading} scope="col">
+                {heading}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>

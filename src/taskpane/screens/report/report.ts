@@ -1,4 +1,5 @@
 import type { ComputedBlock } from "../../../blocks/compute";
+import type { HerdTables } from "../../../blocks/data";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { AS_PRESCRIBED, TRAINED_TRIMMER, VETERINARIAN } from "../../../functions/cautions";
 import { counted } from "../../format";
@@ -8,6 +9,7 @@ import { type FoundRow, foundRows, lesionRows } from "./changes";
 import { type DuePart, duePart } from "./due-part";
 import { VisitFigures } from "./figures";
 import { type Thing, type ThingFacts, THINGS_NAMED, thingsOf } from "./things";
+import { nothingDue, nothingStandsOut, tellsDue } from "./untold";
 
 /** All that a visit report says. */
 export interface Report {
@@ -18,7 +20,11 @@ export interface Report {
   readonly lesions: ReturnType<typeof lesionRows>;
   /** Everything worth a look, the most pressing first. */
   readonly things: readonly Thing[];
+  /** What is said where there is none. */
+  readonly noThings: string;
   readonly due: DuePart | undefined;
+  /** What is said where there is nothing due. */
+  readonly nothingDue: string;
   /** What the workbook does not tell, in plain sentences. */
   readonly missing: readonly string[];
   readonly cautions: readonly string[];
@@ -39,13 +45,15 @@ export interface ReportParts {
   readonly listing: Listing | undefined;
   /** Rolling mean of the tank estimates, thousand/mL. */
   readonly rolling: number | undefined;
+  /** The lists that it is drawn up from. */
+  readonly tables: HerdTables["tables"];
 }
 
 /** Lines and rows that find room on two pages. */
 const LESIONS_SHOWN = 8;
 const LINES_SHOWN = 14;
 
-export function reportOf({ block, listing, rolling }: ReportParts): DrawnUp {
+export function reportOf({ block, listing, rolling, tables }: ReportParts): DrawnUp {
   const [visit, since] = [dayOf(block, "visit"), dayOf(block, "since")];
   if (visit === undefined) return { problem: "Choose the day of the visit.", field: "visit" };
   if (since === undefined) return { problem: "Choose the day of the visit before.", field: "since" };
@@ -54,14 +62,17 @@ export function reportOf({ block, listing, rolling }: ReportParts): DrawnUp {
     return { field, problem: `The visit before must be earlier than ${isoDate(visit)}; got ${isoDate(since)}.` };
   }
   const figures = new VisitFigures(block);
+  const facts = factsOf(figures, visit, tellsDue(tables) ? listing : undefined, rolling);
   const length = counted(visit - since, "day");
   return {
     title: `Visit report ${isoDate(visit)}`,
     period: `Since the visit of ${isoDate(since)} (${length}), against the ${length} before that.`,
     found: foundRows(figures),
     lesions: lesionRows(figures, LESIONS_SHOWN),
-    things: thingsOf(factsOf(figures, visit, listing, rolling)),
+    things: thingsOf(facts),
+    noThings: nothingStandsOut(facts, tables),
     due: listing === undefined ? undefined : duePart(listing.lines, visit, LINES_SHOWN),
+    nothingDue: nothingDue(tables),
     missing: missingOf(figures, listing),
     cautions: [VETERINARIAN, AS_PRESCRIBED, TRAINED_TRIMMER, NO_SUM],
   };
@@ -74,6 +85,11 @@ const NO_SUM =
 export function namedThings({ things }: Report, chosen: readonly string[] | undefined): readonly Thing[] {
   if (chosen === undefined) return things.slice(0, THINGS_NAMED);
   return things.filter(({ id }) => chosen.includes(id)).slice(0, THINGS_NAMED);
+}
+
+/** What stands in place of the things where none is named. */
+export function noneNamed({ things, noThings }: Report): string {
+  return things.length === 0 ? noThings : "None named.";
 }
 
 export function dayOf({ inputs }: ComputedBlock, name: string): DaySerial | undefined {

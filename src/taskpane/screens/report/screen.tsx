@@ -41,10 +41,11 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
   const [sources, setSources] = useState<readonly string[]>([]);
   useEffect(() => void sourcesOf(visitReport).then(setSources), []);
   const report = useMemo(() => {
-    if (block === undefined || (listing === undefined && visit !== undefined)) return undefined;
+    const { reading } = live;
+    if (reading.kind !== "read" || block === undefined || (listing === undefined && visit !== undefined)) return;
     const rolling = limit === undefined ? undefined : new BlockFigures(limit).number("rolling");
-    return reportOf({ block, listing, rolling });
-  }, [block, listing, limit]);
+    return reportOf({ block, listing, rolling, tables: reading.herd.tables });
+  }, [block, listing, limit, live.reading]);
   const latest = useRef({ report, state, live });
   latest.current = { report, state, live };
 

@@ -5,7 +5,7 @@ import { NumbersTable } from "../../parts/pictures/numbers-table";
 import { SlowStatus } from "../../parts/slow-status";
 import { TypedField } from "../../parts/typed-field";
 import type { FoundRow } from "./changes";
-import type { DuePart } from "./due-part";
+import { DUE_HEADINGS, type DuePart } from "./due-part";
 import { type DrawnUp, namedThings, type NoReport, type Report } from "./report";
 import { isAtWork, type ReportEvent, type ReportState } from "./state";
 import { THINGS_NAMED } from "./things";
@@ -104,7 +104,7 @@ function Body({ report, isReady, state, dispatch }: ReportViewProps & { readonly
           rows={report.lesions.map((row) => ({ ...row, name: `${row.name}: ${row.cases}` }))}
         />
       )}
-      {report.due !== undefined && <DueSection due={report.due} />}
+      {report.due !== undefined && <DueSection due={report.due} nothing={report.nothingDue} />}
       {report.missing.length > 0 && (
         <Note kind="remark" title="Not in the report">
           <TextList texts={report.missing} />
@@ -151,7 +151,7 @@ function Things({
   return (
     <fieldset class="report-things">
       <legend>Three things to look at</legend>
-      {report.things.length === 0 && <p>Nothing stands out.</p>}
+      {report.things.length === 0 && <p>{report.noThings}</p>}
       {report.things.map(({ id, title, why, look }) => (
         <label key={id} class="report-thing">
           <input
@@ -193,25 +193,20 @@ function FoundSection({ title, rows }: { readonly title: string; readonly rows: 
   );
 }
 
-function DueSection({ due: { counts } }: { readonly due: DuePart }) {
+function DueSection({ due: { counts }, nothing }: { readonly due: DuePart; readonly nothing: string }) {
   return (
     <section aria-label="What is due">
       <h2 class="strong">What is due</h2>
       {counts.length === 0 ? (
-        <p>Nothing is due.</p>
+        <p>{nothing}</p>
       ) : (
         <NumbersTable
           caption="Counts of what is due"
-          columns={[
-            { heading: "Work" },
-            { heading: "Overdue", format: "0" },
-            { heading: "On the day", format: "0" },
-            { heading: "Week after", format: "0" },
-          ]}
+          columns={[{ heading: "Work" }, ...DUE_HEADINGS.map((heading) => ({ heading, format: "0" }))]}
           rows={counts.map(({ name, overdue, today, ahead }) => [name, overdue, today, ahead])}
         />
       )}
-      <p class="quiet">The first lines stand in the printed report, all of them under Due.</p>
+      {counts.length > 0 && <p class="quiet">The first lines stand in the printed report, all of them under Due.</p>}
     </section>
   );
 }

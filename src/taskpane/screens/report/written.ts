@@ -1,7 +1,8 @@
 import type { BlockCell, CellBlock, PastSave } from "../../../workbook/table-port";
 import { isoDate } from "../../../core/shared/days";
 import type { Thing } from "./things";
-import type { Report } from "./report";
+import { DUE_HEADINGS } from "./due-part";
+import { noneNamed, type Report } from "./report";
 
 /** What the report says in words, as cells: they stand above the live figures. */
 export function writtenWords(
@@ -9,17 +10,17 @@ export function writtenWords(
   things: readonly Thing[],
   { heading, notes }: { readonly heading: string; readonly notes: string },
 ): readonly (readonly BlockCell[])[] {
-  const { title, period, found, due, missing, cautions } = report;
+  const { title, period, found, due, nothingDue, missing, cautions } = report;
   const rows: (readonly BlockCell[])[] = [[title], [heading.trim()], [period], []];
   rows.push(["Three things to look at"]);
   for (const [index, { title: name, why, look }] of things.entries()) rows.push([`${index + 1}. ${name}`, why, look]);
-  if (things.length === 0) rows.push(["Nothing stands out."]);
+  if (things.length === 0) rows.push([noneNamed(report)]);
   rows.push([], ["What was found", "now", "before", "change"]);
   for (const { name, now, before, change } of found) rows.push([name, now, before, change]);
   if (due !== undefined) {
-    rows.push([], ["What is due", "overdue", "on the day", "in the days after"]);
+    rows.push([], ["What is due", ...DUE_HEADINGS]);
     for (const { name, overdue, today, ahead } of due.counts) rows.push([name, overdue, today, ahead]);
-    rows.push(["Cow", "Foot", "What to do", "Due"]);
+    rows.push(due.counts.length === 0 ? [nothingDue] : ["Cow", "Foot", "What to do", "Due"]);
     for (const { cow, finding, what, due: day } of due.first) rows.push([cow, finding?.foot ?? "", what, { day }]);
     if (due.more > 0) rows.push([`and ${due.more} more: see what is due in the pane`]);
   }

@@ -4,7 +4,7 @@ import { cases, computedReport, type FindingRow, findingsOf, tenCows, VISIT } fr
 
 async function reportOn(rows: readonly FindingRow[]): Promise<Report> {
   const block = await computedReport([findingsOf(rows), tenCows]);
-  return reportOf({ block, listing: undefined, rolling: undefined }) as Report;
+  return reportOf({ block, listing: undefined, rolling: undefined, tables: new Map() }) as Report;
 }
 
 /** A finding before both times: the list covers them. */

@@ -52,7 +52,7 @@ test("a report is written with the days that it was computed for", async () => {
 
 test("days that make no report name the field that is to be put right", async () => {
   const problemOf = async (given: Parameters<typeof computedReport>[1]) =>
-    reportOf({ block: await computedReport(BOOK, given), listing: undefined, rolling: undefined });
+    reportOf({ block: await computedReport(BOOK, given), listing: undefined, rolling: undefined, tables: new Map() });
   expect(await problemOf({ visit: null })).toEqual({ field: "visit", problem: "Choose the day of the visit." });
   expect(await problemOf({ since: null })).toEqual({ field: "since", problem: "Choose the day of the visit before." });
   expect(await problemOf({ since: VISIT })).toEqual({

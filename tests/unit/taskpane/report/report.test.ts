@@ -134,7 +134,9 @@ const report: Report = {
   found: [{ name: "Tank estimate, thousand/mL", now: "260", before: "240", change: "up 20" }],
   lesions: [],
   things: ["a", "b", "c", "d"].map((id) => ({ id, title: id, why: "why", look: "look" })),
+  noThings: "Nothing stands out.",
   due: duePart([line("1", "recheck", TODAY - 5)], TODAY, 4),
+  nothingDue: "Nothing is due.",
   missing: [],
   cautions: ["Take care."],
 };

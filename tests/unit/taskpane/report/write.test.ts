@@ -16,7 +16,7 @@ test("a written report can be taken back after the pane was opened anew, and goe
   const log = memoryLog();
   const opened = () => ({ port: new MemoryPort(), tables: openTables(new MemoryHost(book), log), today: () => VISIT });
   const computed = await computedReport(BOOK);
-  const report = reportOf({ block: computed, listing: undefined, rolling: undefined });
+  const report = reportOf({ block: computed, listing: undefined, rolling: undefined, tables: new Map() });
   const write = (attempt: number) =>
     writeReport(opened(), { report, state: { ...initialReportState, writing: { attempt } }, computed, given: {} });
   expect(await write(0)).toEqual({ type: "written", sheet: "Visit 2026-09-01" });
