@@ -37,7 +37,10 @@ export async function mergedAreas(
   return [...found.values()];
 }
 
-/** The merged cells of each of several sheets: all in one question where Excel answers it. */
+/**
+ * The merged cells of each of several sheets: all in one question where Excel answers it. No other question may be
+ * waiting, since it would be lost with the first try.
+ */
 export async function mergedAreasOf(
   context: Excel.RequestContext,
   sheets: readonly string[],

@@ -129,4 +129,45 @@ describe("what only Excel does", () => {
       sheet.put(1, 0, { value: "b", numberFormat: "General" });
     }
   });
+
+  test("cells in more than one batch are all changed or none, and neighbours are written together", async () => {
+    const count = 2500;
+    const document = startDocument([{ name: "Herd", cells: {} }]);
+    documents.push(document);
+    const sheet = document.sheets[0]!;
+    const port = openBook(new OfficeBookHost(ids, fakeRun(document, {})));
+    const cells = Array.from({ length: count }, (_, at) => ({
+      sheet: "Herd",
+      address: `B${count - at}`,
+      was: null,
+      set: at,
+    }));
+    let most = 0;
+    let before = document.faults.taken();
+    document.turn = async () => {
+      most = Math.max(most, document.faults.taken() - before);
+      before = document.faults.taken();
+    };
+    await port.changeCells({ id: "1", title: "", cells });
+    expect(sheet.cell(0, 1).value).toBe(count - 1);
+    // A proxy, a reading and a few others for each of a thousand cells that are asked at once.
+    expect(most).toBeLessThan(8000);
+    await port.takeBack("1");
+    for (let at = 1; ; at++) {
+      let turns = 0;
+      document.turn = async () => {
+        turns += 1;
+        if (turns === at) sheet.put(count - 1, 1, { value: "other", numberFormat: "General" });
+      };
+      const outcome = await port.changeCells({ id: `x${at}`, title: "", cells }).then(
+        () => "done",
+        (error: unknown) => (error as { kind: string }).kind,
+      );
+      if (turns < at) break;
+      const left = Array.from({ length: count }, (_, row) => sheet.cell(row, 1).value).filter((value) => value !== "");
+      if (outcome === "changed") expect([at, left]).toEqual([at, ["other"]]);
+      else expect([at, outcome, left.length, left.at(-1)]).toEqual([at, "done", count, "other"]);
+      sheet.cells.clear();
+    }
+  });
 });
