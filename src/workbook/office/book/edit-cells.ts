@@ -12,6 +12,7 @@ import {
   hostUncertain,
   sheetGone,
   sheetProtected,
+  TableError,
 } from "../../table-error";
 import { mergedAreasOf } from "../merged-areas";
 import { isFormula } from "../tables/cells";
@@ -33,7 +34,8 @@ export async function editCells(run: RunExcel, edits: readonly CellEdit[]): Prom
     });
   } catch (error) {
     const written = begun;
-    if (written !== undefined) {
+    // A conflict has been undone where it was found.
+    if (written !== undefined && !(error instanceof TableError)) {
       await run((context) => undoCells(context, written)).catch(() => {
         throw hostUncertain(error);
       });

@@ -1,3 +1,4 @@
+/* eslint-disable office-addins/no-context-sync-in-loop -- cells are written and asked batch by batch */
 import type { CellEdit } from "../../book-host";
 import { cellAddress, type CellPosition } from "../../cell-address";
 import { TEXT_FORMAT } from "../../number-format";
@@ -39,7 +40,6 @@ export async function writeCells(context: Excel.RequestContext, edits: readonly 
   const done: CheckedEdit[] = [];
   for (const batch of batchesOf(edits)) {
     const written = batch.map((run) => queueRun(context, run));
-    // eslint-disable-next-line office-addins/no-context-sync-in-loop -- so many cells at once
     await context.sync();
     const conflict = conflictIn(written);
     if (conflict !== undefined) {
@@ -61,7 +61,6 @@ export async function undoCells(context: Excel.RequestContext, edits: readonly C
       cell.load("values");
       return { one, cell };
     });
-    // eslint-disable-next-line office-addins/no-context-sync-in-loop -- so many at once
     await context.sync();
     for (const { one, cell } of asked) {
       const { was, set } = one.edit;
