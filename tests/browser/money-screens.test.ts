@@ -81,8 +81,8 @@ describe("a book that lacks something gets what it can have, and a sentence abou
     ["no costs", "costs", "The workbook has no table Costs with a cost for a lesion"],
     ["two currencies", "costs", "The two are in different currencies: EUR for lesions, USD for milk."],
     ["no tables", "costs", "The workbook has no table Costs with a cost for a lesion"],
-    ["empty", "report", "Nothing stands out."],
-    ["no tables", "report", "Nothing stands out."],
+    ["empty", "report", "What stands out cannot be told: the workbook has no findings, no cows"],
+    ["no tables", "report", "What stands out cannot be told: the workbook has no findings, no cows"],
   ] as const)("%s: %s", async (book, screen, sentence) => {
     const { page, errors } = await open(screen, book);
     await settled(page, screen);
@@ -168,7 +168,10 @@ describe("the report on paper", () => {
       expect.arrayContaining(["Visit 2026-09-01", "Visit 2026-09-01 2"]),
     );
     await page.getByRole("button", { name: /^Take back the report on sheet/ }).click();
-    await page.getByText("Taken back: the report is out of the workbook.").first().waitFor();
+    await page
+      .getByText("Taken back: the report on sheet Visit 2026-09-01 2 is out of the workbook.")
+      .first()
+      .waitFor();
     await page.context().close();
   });
 

@@ -21,8 +21,10 @@ export function tellsDue(tables: Tables): boolean {
 export function nothingDue(tables: Tables): string {
   const lacking = withoutRows(DUE_LISTS, tables);
   if (lacking.length === 0) return "Nothing is due.";
-  const words = tellsDue(tables) ? "Nothing is due, as far as the workbook tells" : "What is due cannot be told";
-  return `${words}: it has ${noRows(lacking)}.`;
+  const words = tellsDue(tables)
+    ? "Nothing is due, as far as the workbook tells: it has"
+    : "What is due cannot be told: the workbook has";
+  return `${words} ${noRows(lacking)}.`;
 }
 
 /** What is said where nothing stands out: that nothing is known is told apart from it. */

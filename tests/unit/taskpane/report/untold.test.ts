@@ -27,7 +27,7 @@ test.each<[string, readonly MemoryTable[]]>([
   expect(report.things).toEqual([]);
   const things =
     "What stands out cannot be told: the workbook has no findings, no cows, no mobility scores and no milk tests.";
-  const due = "What is due cannot be told: it has no findings, no cows and no mobility scores.";
+  const due = "What is due cannot be told: the workbook has no findings, no cows and no mobility scores.";
   expect([noneNamed(report), report.nothingDue]).toEqual([things, due]);
   const words = writtenWords(report, [], { heading: "", notes: "" });
   expect(words).toContainEqual([things]);
