@@ -1,18 +1,36 @@
 import type { Block } from "../block";
 import { call } from "../expression/call";
-import { dayBefore } from "../expression/days";
-import { literal } from "../expression/expression";
+import { dayBefore, monthsOn } from "../expression/days";
+import { type Expression, literal } from "../expression/expression";
+import { countOf } from "../expression/filtered";
 import { ifNumber } from "../expression/if-number";
-import { iff, is } from "../expression/operators";
-import { input, part, seriesColumn } from "../expression/places";
+import { arithmetic, iff, is } from "../expression/operators";
+import { cellOfSeries, input, part, seriesColumn } from "../expression/places";
 import { DAY, lastOfSeries } from "../herd/inputs";
 import { ofTest, testDay, tests } from "./inputs";
 
-/** The months of the rolling mean, and room for two tests in one of them. */
-const TESTS = 6;
 const MONTHS = 3;
+/** A test every week of three months. */
+const TESTS = 14;
 /** Regulation (EC) No 853/2004: the rolling geometric mean over three months must not be above it. */
 const EU_LIMIT = 400;
+
+/** First day of the months up to the test. */
+const start = monthsOn(arithmetic(input("test"), "+", 1), -MONTHS);
+
+/** The test before one, where it lies in those months: an older one must not keep the mean from being told. */
+function testBefore(day: Expression): Expression {
+  const earlier = dayBefore(tests.date, day, "");
+  return iff(is(earlier, "=", ""), "", iff(is(earlier, ">=", start), earlier, ""));
+}
+
+const firstShown = part(cellOfSeries("tank", 0, 0));
+const notShown = iff(
+  is(firstShown, "=", ""),
+  0,
+  countOf({ column: tests.date, is: ">=", than: start }, { column: tests.date, is: "<", than: firstShown }),
+);
+const rolling = call("TANK.ROLLING", seriesColumn("tank", 0), seriesColumn("tank", 1), input("test"), literal(MONTHS));
 
 export const legalLimit: Block = {
   id: "legal-limit",
@@ -31,14 +49,18 @@ export const legalLimit: Block = {
         { heading: "Tank estimate", format: "#,##0", unit: "thousand cells/mL" },
       ],
       last: lastOfSeries("test"),
-      before: (day) => dayBefore(tests.date, day, ""),
+      before: testBefore,
       figures: (day) => [call("TANK.ESTIMATE", ofTest(tests.count, day), ofTest(tests.milkKg, day))],
     },
     {
       kind: "figure",
       id: "rolling",
       label: "Rolling geometric mean, thousand cells/mL",
-      value: call("TANK.ROLLING", seriesColumn("tank", 0), seriesColumn("tank", 1), input("test"), literal(MONTHS)),
+      value: ifNumber(
+        iff(is(notShown, "=", 0), 0, "more"),
+        rolling,
+        `There are more than ${TESTS} tests in those ${MONTHS} months: the mean of them all cannot be told here.`,
+      ),
       format: "#,##0",
     },
     {
