@@ -24,7 +24,10 @@ export function mappingWrites(mapping: Mapping, content: TableContent | undefine
   for (const row of wanted) {
     const index = places.get(keyOf(row)) ?? free.shift();
     if (index === undefined) added.push(row);
-    else changes.push(updateOf(mappingTable, content, index, row));
+    else
+      changes.push(
+        updateOf(mappingTable, content, index, { ...row, note: rows[index]!["note"] ?? row["note"] ?? null }),
+      );
   }
   const blank = Object.fromEntries(mappingTable.columns.map(({ key }) => [key, null]));
   for (const index of free) if (!isBlank(rows[index]!)) changes.push(updateOf(mappingTable, content, index, blank));
