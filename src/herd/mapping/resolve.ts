@@ -81,10 +81,15 @@ function blockOf(source: MappedSource, blocks: readonly Block[]): Block | undefi
       const share = headings.filter((heading) => there.has(heading)).length / Math.max(headings.length, 1);
       return { block, share: share + (block.sheet.name === source.sheet ? SAME_SHEET : 0) };
     })
-    .sort((a, b) => b.share - a.share);
+    .sort((a, b) => b.share - a.share || rowsFrom(source, a.block) - rowsFrom(source, b.block));
   const best = ranked[0];
   const needed = best?.block.sheet.name === source.sheet ? MOST_HEADINGS + SAME_SHEET : ELSEWHERE;
   return best !== undefined && best.share >= needed ? best.block : undefined;
+}
+
+/** How far the headings are from where they stood: of two lists alike on one sheet the nearest is meant. */
+function rowsFrom({ headingRow }: MappedSource, block: Block): number {
+  return Math.abs(block.headingRow - headingRow);
 }
 
 /** A block on the sheet that was mapped comes before one like it elsewhere. */
