@@ -7,7 +7,7 @@ import { capitalised, counted, dateText, plainNumber } from "../../format";
 import { Note, TextList } from "../../parts/blocks";
 import { checkedIn, openGroupOf } from "./check-model";
 import { Progress } from "./controls";
-import { type DoubtGroup, doubtKey, LEVEL_NAMES } from "./doubts";
+import { type DoubtGroup, doubtKey, foundText, LEVEL_NAMES } from "./doubts";
 import type { Checked } from "./state";
 import { isToBeKept } from "./summaries";
 import type { SetUpViewProps } from "./view-props";
@@ -47,17 +47,14 @@ export function CheckSection(props: SetUpViewProps) {
 
 function Found({ checked, ...props }: SetUpViewProps & { readonly checked: Checked }) {
   const { groups, remarks, tables, rows } = checked;
-  const cells = groups.reduce((sum, group) => sum + group.cells, 0);
   return (
     <>
-      <p class="set-up-summary">
-        {cells === 0 ? "Nothing doubtful" : `${counted(cells, "doubtful cell")} of ${counted(groups.length, "kind")}`}.
-      </p>
-      <p class="quiet">
-        {tables.length === 0
-          ? "No list was checked."
-          : `Checked: ${tables.join(", ")}, ${counted(rows, "row")} in all.`}
-      </p>
+      <p class="set-up-summary">{capitalised(foundText(groups, tables))}.</p>
+      {tables.length > 0 && (
+        <p class="quiet">
+          Checked: {tables.join(", ")}, {counted(rows, "row")} in all.
+        </p>
+      )}
       {remarks.length > 0 && (
         <details>
           <summary>About the lists ({remarks.length})</summary>

@@ -5,9 +5,8 @@ import { storedMapping, tableContent } from "../../../herd/mapping/stored-mappin
 import { herdTables } from "../../../herd/mapping/targets";
 import type { PlainBook } from "../../../workbook/plain-book";
 import { wordsTable } from "../../../workbook/words-table";
-import { capitalised } from "../../format";
 import type { CopyEvent, OldBook } from "./copy-state";
-import { type SetUpPorts, toldOf } from "./effects";
+import { sentenceOf, type SetUpPorts } from "./effects";
 import { findLists } from "./found-lists";
 import { findWords, type KnownWord } from "./found-words";
 import { mappingOf } from "./lists";
@@ -36,8 +35,7 @@ export async function readOldBook(
     };
     return { type: "old book read", turn, old };
   } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    return { type: "old book refused", turn, message: `${capitalised(message).replace(/\.$/, "")}.` };
+    return { type: "old book refused", turn, message: sentenceOf(error) };
   }
 }
 
@@ -58,6 +56,6 @@ export async function drawUpPreview(
     const from = { book, mapping: mappingOf(lists), words: oldWords(old, here), asOf };
     return { type: "preview drawn up", turn, preview: previewCopy(from, { tables: contents, scale }) };
   } catch (error) {
-    return { type: "preview failed", turn, message: toldOf(error).message };
+    return { type: "preview failed", turn, message: sentenceOf(error) };
   }
 }

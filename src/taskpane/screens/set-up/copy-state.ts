@@ -51,7 +51,7 @@ export const REASONS_AT_ONCE = 40;
 
 export const noCopy: CopyState = { kind: "none" };
 
-/** What was previewed holds no longer: something was written, or taken back. */
+/** What was previewed holds no longer: something was written or taken back, here or by someone else. */
 export function withoutPreview(copy: CopyState): CopyState {
   return copy.kind === "opened" ? { ...copy, preview: { kind: "not yet" } } : copy;
 }

@@ -1,6 +1,7 @@
 import { checks } from "../../../herd/check/checks";
 import { safeRepairs } from "../../../herd/check/repairs/safe-repairs";
 import type { Doubt, DoubtLevel } from "../../../herd/check/doubt";
+import { counted, plainNumber } from "../../format";
 
 /** All doubts of one kind. */
 export interface DoubtGroup {
@@ -12,6 +13,8 @@ export interface DoubtGroup {
   readonly doubts: readonly Doubt[];
   /** How many cells they are about. */
   readonly cells: number;
+  /** How many of these are more than worth knowing. */
+  readonly doubtful: number;
   /** Those with a safe repair. */
   readonly repairable: readonly Doubt[];
 }
@@ -36,10 +39,25 @@ export function groupsOf(doubts: readonly Doubt[]): readonly DoubtGroup[] {
     const own = byCheck.get(id);
     if (own === undefined) return [];
     const level = LEVELS[Math.min(...own.map((doubt) => LEVELS.indexOf(doubt.level)))]!;
-    const cells = own.reduce((sum, doubt) => sum + doubt.cells, 0);
-    return [{ check: id, title: about, level, doubts: own, cells, repairable: safeRepairs(own).settled }]; // prettier-ignore
+    const cells = cellsOf(own);
+    const doubtful = cellsOf(own.filter((doubt) => doubt.level !== "note"));
+    return [{ check: id, title: about, level, doubts: own, cells, doubtful, repairable: safeRepairs(own).settled }]; // prettier-ignore
   });
   return groups.sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
+}
+
+function cellsOf(doubts: readonly Doubt[]): number {
+  return doubts.reduce((sum, doubt) => sum + doubt.cells, 0);
+}
+
+/** What a check found, in a few words: what is only worth knowing is no doubt, and what was not looked at is not right. */
+export function foundText(groups: readonly DoubtGroup[], tables: readonly string[]): string {
+  if (tables.length === 0) return "no list was checked";
+  const kinds = groups.filter(({ doubtful }) => doubtful > 0);
+  const doubtful = kinds.reduce((sum, group) => sum + group.doubtful, 0);
+  const toKnow = groups.reduce((sum, group) => sum + group.cells, 0) - doubtful;
+  const found = doubtful === 0 ? "nothing doubtful" : `${counted(doubtful, "doubtful cell")} of ${counted(kinds.length, "kind")}`; // prettier-ignore
+  return toKnow === 0 ? found : `${found}, ${plainNumber(toKnow)} to know`;
 }
 
 /** Tells one doubt from all others of a check. */

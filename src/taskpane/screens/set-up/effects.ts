@@ -12,11 +12,11 @@ import type { CellPlace } from "../../../workbook/port";
 import { asTableError, type TableErrorKind } from "../../../workbook/table-error";
 import type { TableContent, TablePort } from "../../../workbook/table-port";
 import { wordsTable } from "../../../workbook/words-table";
-import { counted } from "../../format";
+import { capitalised, counted } from "../../format";
 import { groupsOf } from "./doubts";
 import { findLists } from "./found-lists";
 import type { SetUpEvent } from "./state";
-import { ID_PREFIX, type Task, type WrittenBefore } from "./task";
+import { ownWrites, type Task, type WrittenBefore } from "./task";
 
 /** The workbook behind the screen. */
 export interface SetUpPorts {
@@ -31,13 +31,13 @@ export async function read({ tables, book: port }: SetUpPorts, wanted: number): 
     const stored = storedMapping(book);
     const words = tableContent(book, wordsTable.name);
     const found = findLists(book, stored);
-    const past: readonly WrittenBefore[] = [
+    const past = ownWrites([
       ...port.pastChanges().map((change) => ({ ...change, through: "book" as const })),
-      ...tables.pastSaves().filter(({ id }) => id.startsWith(ID_PREFIX)).map((save) => ({ ...save, through: "tables" as const })), // prettier-ignore
-    ];
+      ...tables.pastSaves().map((save) => ({ ...save, through: "tables" as const })),
+    ]);
     return { type: "read", read: { wanted, book, ...found, hasMapping: stored !== undefined, words, past } };
   } catch (error) {
-    return { type: "read failed", wanted, message: toldOf(error).message };
+    return { type: "read failed", wanted, message: sentenceOf(error) };
   }
 }
 
@@ -50,7 +50,7 @@ export async function check(book: PlainBook, asOf: DaySerial, wanted: number): P
     const rows = tables.reduce((sum, { content }) => sum + content.rowCount, 0);
     return { type: "checked", wanted, checked: { groups: groupsOf(doubts), remarks, tables: names, rows } };
   } catch (error) {
-    return { type: "check failed", wanted, message: toldOf(error).message };
+    return { type: "check failed", wanted, message: sentenceOf(error) };
   }
 }
 
@@ -58,7 +58,7 @@ export async function lookAtFormulas({ book }: SetUpPorts): Promise<SetUpEvent> 
   try {
     return { type: "formulas looked at", broken: await book.brokenFormulas(), loaded: await book.functionsLoaded() };
   } catch (error) {
-    return { type: "formulas failed", message: toldOf(error).message };
+    return { type: "formulas failed", message: sentenceOf(error) };
   }
 }
 
@@ -67,7 +67,7 @@ export async function show({ book }: SetUpPorts, place: CellPlace): Promise<SetU
     await book.show(place);
     return undefined;
   } catch (error) {
-    return { type: "show refused", message: toldOf(error).message };
+    return { type: "show refused", message: sentenceOf(error) };
   }
 }
 
@@ -131,12 +131,18 @@ export async function takeBack({ tables, book }: SetUpPorts, { id, through }: Wr
     await (through === "book" ? book.takeBack(id) : tables.takeBack(id));
     return { type: "taken back", id };
   } catch (error) {
-    return { type: "take back refused", id, message: toldOf(error).message };
+    return { type: "take back refused", id, message: sentenceOf(error) };
   }
 }
 
-export function toldOf(error: unknown): { readonly kind: TableErrorKind; readonly message: string } {
+function toldOf(error: unknown): { readonly kind: TableErrorKind; readonly message: string } {
   const known = asTableError(error);
   if (known !== undefined) return { kind: known.kind, message: known.message };
-  return { kind: "failed", message: `Nothing was written: ${error instanceof Error ? error.message : String(error)}.` };
+  return { kind: "failed", message: `Nothing was written. ${sentenceOf(error)}` };
+}
+
+/** What went wrong, as a sentence. */
+export function sentenceOf(error: unknown): string {
+  const message = error instanceof Error ? error.message : (asTableError(error)?.message ?? String(error));
+  return `${capitalised(message.trim()).replace(/\.+$/, "")}.`;
 }

@@ -1,4 +1,4 @@
-import { type Block, columnCells } from "../../../herd/mapping/block";
+import { type Block, type BlockColumn, columnCells } from "../../../herd/mapping/block";
 import { findBlocks } from "../../../herd/mapping/find-blocks";
 import { guessAs, guessUnitAs } from "../../../herd/mapping/guess-as";
 import { type GuessedSource, guessBook } from "../../../herd/mapping/guess-book";
@@ -8,10 +8,11 @@ import { resolveMapping } from "../../../herd/mapping/resolve";
 import type { StoredMapping } from "../../../herd/mapping/store";
 import { type HerdTableName, mappedColumns } from "../../../herd/mapping/targets";
 import { mappingTable } from "../../../workbook/mapping-table";
-import type { PlainArea, PlainBook, PlainSheet } from "../../../workbook/plain-book";
+import { cellAt, type PlainArea, type PlainBook, type PlainSheet } from "../../../workbook/plain-book";
 import type { PlainCell } from "../../../workbook/port";
 import { wordsTable } from "../../../workbook/words-table";
 import { dateText } from "../../format";
+import { needsLandmark, NOT_KNOWN } from "./landmark";
 
 /** A column of a list, and what it is to be read as. */
 export interface ListColumn {
@@ -45,6 +46,8 @@ export interface FoundList {
   readonly rowCount: number;
   /** The headings and the rows below them. */
   readonly area: PlainArea;
+  /** Its headings stand in one row, cell by cell as they are read: a table could be made of it. */
+  readonly oneHeadingRow: boolean;
   /** One of our own tables, which needs no mapping. */
   readonly own: boolean;
   /** It stands in the Mapping sheet. */
@@ -86,7 +89,7 @@ export function findLists(book: PlainBook, stored: StoredMapping | undefined): F
   const shown = new Shown(book);
   const guessed = (source: GuessedSource, isRead: boolean): readonly FoundList[] => {
     const block = blocks.get(idOf(source));
-    return block === undefined ? [] : [guessedList(source, isRead, areaOf(block), shown)];
+    return block === undefined ? [] : [guessedList(source, isRead, shapeOf(block), shown)];
   };
   const found = [
     ...(kept?.sources ?? []).map(({ source, block }) => keptList(book, source, block, shown)),
@@ -112,7 +115,7 @@ export function readListAs(list: FoundList, table: HerdTableName | "", book: Pla
   const guess = guessAs(book, list, table);
   if (guess === undefined) return list;
   const { kept, looksLike } = list;
-  return { ...guessedList(guess, true, list.area, new Shown(book)), own: false, kept, looksLike };
+  return { ...guessedList(guess, true, list, new Shown(book)), own: false, kept, looksLike };
 }
 
 /** A column read as another of ours, or as none, with the units that it may then have. */
@@ -125,7 +128,7 @@ export function readColumnAs(list: FoundList, column: ListColumn, key: string, b
 function keptList(book: PlainBook, source: MappedSource, block: Block, shown: Shown): FoundList {
   const place = placeOf(block);
   const guess = guessAs(book, place, source.table);
-  const list = guess === undefined ? blockList(block, shown) : guessedList(guess, true, areaOf(block), shown);
+  const list = guess === undefined ? blockList(block, shown) : guessedList(guess, true, shapeOf(block), shown);
   const read = { ...list, readAs: source.table };
   const byColumn = new Map(source.columns.map((column) => [column.column, column]));
   const columns = list.columns.map((column): ListColumn => {
@@ -133,14 +136,16 @@ function keptList(book: PlainBook, source: MappedSource, block: Block, shown: Sh
     const key = known?.key ?? "";
     const again = column.key === key ? column : readColumnAs(read, column, key, book);
     if (known === undefined) return { ...again, certainty: 1, because: "" };
-    const unit = known.unit ?? again.unit;
+    // What is blank is read as our own tables are; dates that are text are not read.
+    const unit = known.unit ?? unitsOf[key]?.[0];
     const unitBecause = unit === undefined ? again.unitBecause : "";
     return { ...again, certainty: 1, unit, unitBecause };
   });
-  return { ...read, own: false, kept: true, columns, landmark: source.landmark };
+  const kept = { ...read, own: false, kept: true, columns };
+  return { ...kept, landmark: source.landmark ?? (needsLandmark(kept) ? NOT_KNOWN : undefined) };
 }
 
-function guessedList(guess: GuessedSource, isRead: boolean, area: PlainArea, shown: Shown): FoundList {
+function guessedList(guess: GuessedSource, isRead: boolean, { area, oneHeadingRow }: Shape, shown: Shown): FoundList {
   const { table, sheet, source, headingRow, rowCount, own, remarks, landmark } = guess;
   const used = guess.columns.map((column): ListColumn => {
     const { key, heading, certainty, because, unitGuess } = column;
@@ -152,7 +157,7 @@ function guessedList(guess: GuessedSource, isRead: boolean, area: PlainArea, sho
     unusedColumn(heading, column, shown.texts(sheet, column, examples)),
   );
   const columns = [...used, ...unused].sort((a, b) => a.column - b.column);
-  const place = { sheet, source, headingRow, rowCount, area, id: idOf(guess) };
+  const place = { sheet, source, headingRow, rowCount, area, oneHeadingRow, id: idOf(guess) };
   return { ...place, own, kept: false, readAs: isRead ? table : "", looksLike: table, columns, landmark, remarks };
 }
 
@@ -184,7 +189,7 @@ function blockList(block: Block, shown: Shown): FoundList {
     ...place,
     id: idOf(place),
     rowCount: block.lastRow - block.firstRow + 1,
-    area: areaOf(block),
+    ...shapeOf(block),
     own: false,
     kept: false,
     readAs: "",
@@ -200,9 +205,14 @@ function blockList(block: Block, shown: Shown): FoundList {
 
 const EXAMPLES = 3;
 
-function areaOf({ headingRow, lastRow, columns }: Block): PlainArea {
+/** Where a list lies, and whether its headings do so in one row. */
+type Shape = Pick<FoundList, "area" | "oneHeadingRow">;
+
+function shapeOf({ sheet, headingRow, lastRow, columns }: Block): Shape {
   const places = columns.map(({ column }) => column);
-  return { firstRow: headingRow, lastRow, firstColumn: Math.min(...places), lastColumn: Math.max(...places) };
+  const area = { firstRow: headingRow, lastRow, firstColumn: Math.min(...places), lastColumn: Math.max(...places) };
+  const isAsWritten = ({ heading, column }: BlockColumn): boolean => String(cellAt(sheet, headingRow, column) ?? "").trim() === heading.trim(); // prettier-ignore
+  return { area, oneHeadingRow: columns.every(isAsWritten) };
 }
 
 function placeOf({ sheet, table, headingRow }: Block): Pick<FoundList, "sheet" | "source" | "headingRow"> {

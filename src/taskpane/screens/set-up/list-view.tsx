@@ -7,14 +7,13 @@ import { capitalised, counted } from "../../format";
 import { TextList } from "../../parts/blocks";
 import { SelectField } from "./controls";
 import type { FoundList, ListColumn } from "./found-lists";
+import { LANDMARK_ANSWERS, needsLandmark } from "./landmark";
 import type { ListEdit } from "./list-edits";
 import {
   type Certainty,
   certaintyOf,
   choicesFor,
-  LANDMARK_ANSWERS,
   missingFrom,
-  needsLandmark,
   openPoints,
   TABLE_CHOICES,
   TABLE_NAMES,
@@ -93,9 +92,9 @@ function Columns(props: ListProps & { readonly table: HerdTableName }) {
   );
 }
 
-/** A list that is read and stands in plain cells. */
-export function isPlain({ source, readAs }: FoundList): boolean {
-  return source === undefined && readAs !== "";
+/** A list that is read, stands in plain cells and has its headings in one row. */
+export function canBeTable({ source, readAs, oneHeadingRow }: FoundList): boolean {
+  return source === undefined && readAs !== "" && oneHeadingRow;
 }
 
 function placeText({ source, rowCount, headingRow }: FoundList): string {

@@ -1,7 +1,7 @@
 import { counted } from "../../format";
 import { findWords } from "./found-words";
 import { editLists, type ListEdit } from "./list-edits";
-import { mappingOf, openPoints } from "./lists";
+import { listsAlike, mappingOf, openPoints } from "./lists";
 import type { SetUpEvent, SetUpState } from "./state";
 import { begun, isBusy } from "./write-model";
 
@@ -32,7 +32,10 @@ function changed(state: SetUpState, edit: ListEdit): SetUpState {
 
 function keep(state: SetUpState, id: string): SetUpState {
   if (isBusy(state) || state.reading.kind !== "read") return state;
-  const points = state.lists.flatMap((list) => openPoints(list).map((point) => `${list.sheet}: ${point}`));
+  const points = [
+    ...state.lists.flatMap((list) => openPoints(list).map((point) => `${list.sheet}: ${point}`)),
+    ...listsAlike(state.lists),
+  ];
   if (points.length > 0) {
     const text = `Not kept yet. ${points[0]!}${points.length > 1 ? ` ${counted(points.length - 1, "more question")} after that.` : ""}`; // prettier-ignore
     return { ...state, notice: { kind: "error", text } };
@@ -48,6 +51,10 @@ function keep(state: SetUpState, id: string): SetUpState {
 function makeTable(state: SetUpState, listId: string, id: string): SetUpState {
   const list = state.lists.find((known) => known.id === listId);
   if (isBusy(state) || list === undefined || list.source !== undefined) return state;
+  if (state.touched.includes(listId)) {
+    const text = `Not made a table yet. What you said of the list on ${list.sheet} is not kept: press Keep this first.`;
+    return { ...state, notice: { kind: "error", text } };
+  }
   const { sheet, area } = list;
   const title = `The list on ${sheet} as a table`;
   return begun(state, { kind: "table", id, title, sheet, area, name: sheet });

@@ -1,6 +1,6 @@
 import { Note, TextList } from "../../parts/blocks";
 import type { FoundList } from "./found-lists";
-import { isPlain, ListView } from "./list-view";
+import { canBeTable, ListView } from "./list-view";
 import { isToBeKept } from "./summaries";
 import type { SetUpViewProps } from "./view-props";
 import { isBusy } from "./write-model";
@@ -37,7 +37,7 @@ export function ListsSection(props: SetUpViewProps) {
       )}
       {shown.map((list) => (
         <ListView key={list.id} list={list} disabled={isBusy(state)} edit={dispatch}>
-          {isPlain(list) && <MakeTable list={list} {...props} />}
+          {canBeTable(list) && <MakeTable list={list} {...props} />}
         </ListView>
       ))}
       {others.length > 0 && (
@@ -48,7 +48,7 @@ export function ListsSection(props: SetUpViewProps) {
           ))}
         </details>
       )}
-      {shown.some(isPlain) && (
+      {shown.some(canBeTable) && (
         <p class="quiet">
           A list in plain cells can be made a table: new rows then belong to it by themselves. No cell is moved, and it
           can be taken back.

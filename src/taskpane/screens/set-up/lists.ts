@@ -1,8 +1,8 @@
-import { LANDMARKS } from "../../../workbook/tables";
 import type { MappedColumn, MappedSource, Mapping, Unit } from "../../../herd/mapping/mapping";
 import { columnLetters } from "../../../workbook/plain-book";
 import { type HerdTableName, herdTables, mappedColumns, tableNamed } from "../../../herd/mapping/targets";
 import type { FoundList, ListColumn } from "./found-lists";
+import { needsLandmark, NOT_KNOWN } from "./landmark";
 
 /** What a list of animals is, in the words of the farm. */
 export const TABLE_NAMES: Readonly<Record<HerdTableName, string>> = {
@@ -11,10 +11,6 @@ export const TABLE_NAMES: Readonly<Record<HerdTableName, string>> = {
   Scores: "mobility scores",
   Tests: "milk tests",
 };
-
-/** The answer of someone who does not know where toes were measured from. */
-export const NOT_KNOWN = "not known";
-export const LANDMARK_ANSWERS: readonly string[] = [...LANDMARKS, NOT_KNOWN];
 
 /** From these certainties on a guess is called sure, or likely. They are an order of trust, no shares. */
 const SURE_FROM = 0.75;
@@ -48,6 +44,20 @@ export function openPoints(list: FoundList): readonly string[] {
   return points;
 }
 
+/**
+ * Lists that no row of the Mapping sheet could tell apart: of one kind, in plain cells of one sheet. A sentence for each
+ * such sheet.
+ */
+export function listsAlike(lists: readonly FoundList[]): readonly string[] {
+  const plain = lists.filter(({ readAs, source, own }) => readAs !== "" && source === undefined && !own);
+  const seen = new Map<string, number>();
+  for (const { readAs, sheet } of plain) seen.set(`${sheet}\n${readAs}`, (seen.get(`${sheet}\n${readAs}`) ?? 0) + 1);
+  return [...seen].flatMap(([key, count]) => {
+    const [sheet, readAs] = key.split("\n") as [string, HerdTableName];
+    return count < 2 ? [] : [`${sheet}: ${count} lists in plain cells are both read as ${TABLE_NAMES[readAs]}: make one of them a table, or leave one unread.`]; // prettier-ignore
+  });
+}
+
 /** What rows of the list will lack, beside what is asked for. */
 export function missingFrom(list: FoundList): readonly string[] {
   if (list.readAs === "" || list.own) return [];
@@ -55,12 +65,6 @@ export function missingFrom(list: FoundList): readonly string[] {
   return tableNamed(list.readAs)
     .columns.filter(({ key, required }) => required === true && key !== "cow" && !keys.has(key))
     .map(({ heading }) => heading);
-}
-
-/** Toe lengths from the two landmarks are not comparable: one of them has to be said. */
-export function needsLandmark({ readAs, columns }: FoundList): boolean {
-  const has = (key: string): boolean => columns.some((column) => column.key === key);
-  return readAs === "Findings" && has("toeMm") && !has("measuredFrom");
 }
 
 /** `"Visit" (column A)`. */

@@ -1,5 +1,6 @@
 import { nextCheck } from "./check-model";
 import { nextCopy } from "./copy-model";
+import { withoutPreview } from "./copy-state";
 import { findWords } from "./found-words";
 import { nextLists } from "./lists-model";
 import type { FoundList } from "./found-lists";
@@ -11,7 +12,7 @@ import { nextWrite } from "./write-model";
 export function nextState(state: SetUpState, event: SetUpEvent): SetUpState {
   switch (event.type) {
     case "workbook changed":
-      return { ...state, stale: true };
+      return { ...state, stale: true, copy: withoutPreview(state.copy) };
     case "reading asked":
       return { ...state, wanted: state.wanted + 1, notice: undefined };
     case "read":

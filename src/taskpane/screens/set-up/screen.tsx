@@ -5,10 +5,10 @@ import type { WorkbookWith } from "../../pane-workbook";
 import { check, lookAtFormulas, perform, read, show, takeBack } from "./effects";
 import { nextState } from "./model";
 import { initialState } from "./state";
-import { ID_PREFIX } from "./task";
+import { newTaskId } from "./task";
 import { SetUpView } from "./view";
 
-const newId = (): string => `${ID_PREFIX}${crypto.randomUUID()}`;
+const newId = (): string => newTaskId(new Date(), crypto.randomUUID());
 
 /** What copying needs is asked for with its part of the screen. */
 const copying = () => import(/* webpackChunkName: "copy" */ "./copy-effects");

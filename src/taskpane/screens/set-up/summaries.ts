@@ -1,5 +1,6 @@
 import { counted, plainNumber } from "../../format";
 import { checkedIn } from "./check-model";
+import { foundText } from "./doubts";
 import { certaintyOf, openPoints } from "./lists";
 import type { SectionId, SetUpState } from "./state";
 import { codeFor } from "./words-model";
@@ -54,8 +55,8 @@ function checkState(state: SetUpState): string {
   if (state.check.kind === "checking") return "checking …";
   const checked = checkedIn(state);
   if (checked === undefined) return "not checked yet";
-  const cells = checked.groups.reduce((sum, group) => sum + group.cells, 0);
-  return cells === 0 ? "nothing doubtful" : `${plainNumber(cells)} doubtful`;
+  const doubtful = checked.groups.reduce((sum, group) => sum + group.doubtful, 0);
+  return doubtful === 0 ? foundText([], checked.tables) : `${plainNumber(doubtful)} doubtful`;
 }
 
 function formulasState({ formulas }: SetUpState): string {

@@ -23,3 +23,14 @@ export interface WrittenBefore {
 
 /** Ids of this screen's saves begin so, to tell them from those of other screens. */
 export const ID_PREFIX = "set-up ";
+
+/** An id that comes after those given out before: what went through two ports is put in order by it. */
+export function newTaskId(at: Date, random: string): string {
+  return `${ID_PREFIX}${at.toISOString()} ${random}`;
+}
+
+/** What this screen wrote, the latest first. */
+export function ownWrites(writes: readonly WrittenBefore[]): readonly WrittenBefore[] {
+  const own = writes.filter(({ id }) => id.startsWith(ID_PREFIX));
+  return own.sort((a, b) => (a.id < b.id ? 1 : a.id > b.id ? -1 : 0));
+}

@@ -12,14 +12,14 @@ export function nextWrite(state: SetUpState, event: SetUpEvent): SetUpState {
       if (work === undefined || work.task.id !== event.id) return state;
       const notice = { kind: "error", text: event.message } as const;
       if (event.kind === "uncertain") return { ...state, work: { ...work, brokenOff: true }, notice };
-      return { ...state, work: undefined, notice, wanted: state.wanted + 1 };
+      return { ...state, work: undefined, notice, wanted: state.wanted + 1, copy: withoutPreview(state.copy) };
     }
     case "write tried again":
       if (work?.brokenOff !== true) return state;
       return { ...state, work: { ...work, brokenOff: false, attempt: work.attempt + 1 }, notice: undefined };
     case "write given up":
       if (work?.brokenOff !== true) return state;
-      return { ...state, work: undefined, notice: undefined, wanted: state.wanted + 1 };
+      return { ...state, work: undefined, notice: undefined, wanted: state.wanted + 1, copy: withoutPreview(state.copy) }; // prettier-ignore
     case "take back pressed": {
       const past = state.reading.kind === "read" ? state.reading.past.find(({ id }) => id === event.id) : undefined;
       return isBusy(state) || past === undefined ? state : { ...state, takingBack: past, notice: undefined };
@@ -57,7 +57,7 @@ function written(state: SetUpState, task: Task, told: string): SetUpState {
     wanted: state.wanted + 1,
     touched: task.kind === "mapping" ? [] : state.touched,
     chosenCodes: task.kind === "words" ? {} : state.chosenCodes,
-    copy: task.kind === "copy" ? withoutPreview(state.copy) : state.copy,
+    copy: withoutPreview(state.copy),
     formulas: task.kind === "formulas" ? { kind: "looking" } : state.formulas,
     notice: { kind: "done", text: told, ...(task.kind === "formulas" ? {} : { back: task.id }) },
   };
