@@ -8,7 +8,15 @@ import type { KeptName } from "./kept-name";
  * yet saved, and the last saves. Storage that is full, forbidden or damaged keeps nothing and stops nothing.
  */
 export function draftsOf(workbook: KeptName): DraftKeeper {
-  const kept = keptText("draft", workbook);
+  return keptDraft("draft", workbook);
+}
+
+export function reportDraftsOf(workbook: KeptName): DraftKeeper {
+  return keptDraft("report", workbook);
+}
+
+function keptDraft(what: string, workbook: KeptName): DraftKeeper {
+  const kept = keptText(what, workbook);
   return { read: () => kept.read(), keep: (draft) => kept.write(draft) };
 }
 

@@ -8,7 +8,7 @@ import { OfficePort } from "../workbook/office/port";
 import { OfficeHost } from "../workbook/office/tables/host";
 import { openBook } from "../workbook/saving/open-book";
 import { openTables } from "../workbook/saving/open-tables";
-import { changesOf, draftsOf, savesOf } from "./kept-in-browser";
+import { changesOf, draftsOf, reportDraftsOf, savesOf } from "./kept-in-browser";
 import { keptName } from "./kept-name";
 import { openPlainBook } from "./open-plain-book";
 
@@ -23,6 +23,7 @@ export async function openPane(place: Element): Promise<void> {
     book,
     openBook: openPlainBook,
     recordDrafts: draftsOf(name),
+    reportDrafts: reportDraftsOf(name),
     today: () => fixedDay ?? today(),
     holdsItsDay: async () => (await dayOfWorkbook()) !== undefined,
   });

@@ -7,7 +7,7 @@ import { framedBook, framedHost } from "../workbook/saving/framed-host";
 import { openBook } from "../workbook/saving/open-book";
 import { openTables } from "../workbook/saving/open-tables";
 import type { TableHost } from "../workbook/table-host";
-import { draftsOf } from "./kept-in-browser";
+import { draftsOf, reportDraftsOf } from "./kept-in-browser";
 import { openPlainBook } from "./open-plain-book";
 
 /** The pane in its frame beside the grid. The page around it hands it the workbook. */
@@ -33,6 +33,7 @@ if (place && port && workbookTables) {
     ...(book === undefined ? {} : { book }),
     openBook: openPlainBook,
     recordDrafts: draftsOf({ name: "trial" }),
+    reportDrafts: reportDraftsOf({ name: "trial" }),
     today: () => dayOfWorkbook?.() ?? today(),
     holdsItsDay: () => Promise.resolve(dayOfWorkbook?.() !== undefined),
   });

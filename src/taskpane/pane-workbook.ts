@@ -17,6 +17,8 @@ export interface PaneWorkbook {
   readonly tables?: TablePort;
   readonly book?: BookPort;
   readonly recordDrafts?: DraftKeeper;
+  /** What was written into the visit report by hand. */
+  readonly reportDrafts?: DraftKeeper;
   /** Reads a workbook file that the user chose. Rejects with a plain sentence where it is none that can be read. */
   openBook?(file: Blob): Promise<PlainBook>;
   /** The day that the workbook counts from. */

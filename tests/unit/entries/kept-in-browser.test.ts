@@ -1,4 +1,4 @@
-import { draftsOf, savesOf } from "../../../src/entries/kept-in-browser";
+import { draftsOf, reportDraftsOf, savesOf } from "../../../src/entries/kept-in-browser";
 import type { Draft } from "../../../src/taskpane/screens/record/state";
 import { keptSaves, type LoggedSave } from "../../../src/workbook/saving/save-log";
 
@@ -48,6 +48,14 @@ test("a draft outlives the pane, apart for each workbook", () => {
   draftsOf({ name: "herd.xlsx" }).keep(draft);
   expect(draftsOf({ name: "herd.xlsx" }).read()).toEqual(draft);
   expect(draftsOf({ name: "other.xlsx" }).read()).toBeUndefined();
+});
+
+test("the words of the report are kept apart from what was typed under Record", () => {
+  const words = { heading: "North shed", notes: "Grooves", writtenOn: "2026-09-01" };
+  draftsOf({ name: "herd.xlsx" }).keep(draft);
+  reportDraftsOf({ name: "herd.xlsx" }).keep(words);
+  expect(reportDraftsOf({ name: "herd.xlsx" }).read()).toEqual(words);
+  expect(draftsOf({ name: "herd.xlsx" }).read()).toEqual(draft);
 });
 
 test("what was kept before the workbook was saved moves to its name, once", () => {

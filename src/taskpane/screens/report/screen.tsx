@@ -15,9 +15,10 @@ import type { Listing } from "../due/listing";
 import { listingOf } from "../due/listing";
 import { sourcesOf, takeReportBack, writeReport } from "./effects";
 import { givenIn, givenTo } from "./given";
+import { draftOf, startWith } from "./kept-draft";
 import { ReportPrint } from "./print";
 import { dayOf, namedThings, reportOf } from "./report";
-import { initialReportState, nextReportState } from "./state";
+import { nextReportState } from "./state";
 import { ReportView } from "./view";
 import { writtenAmong } from "./written";
 
@@ -33,7 +34,11 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
     blocks,
     given: givenTo,
   });
-  const [state, dispatch] = useReducer(nextReportState, initialReportState);
+  const { reportDrafts: drafts } = workbook;
+  const start = useMemo(() => startWith(drafts?.read(), isoDate(asOf)), [drafts]);
+  const [state, dispatch] = useReducer(nextReportState, start);
+  const { heading, notes } = state;
+  useEffect(() => drafts?.keep(draftOf(state, isoDate(asOf))), [drafts, heading, notes]);
   const block = live.computed.get(visitReport.id);
   const limit = live.computed.get(legalLimit.id);
   const visit = block === undefined ? undefined : dayOf(block, "visit");
@@ -90,8 +95,8 @@ export function VisitReport(workbook: WorkbookWith<"tables">) {
         <ReportPrint
           report={report}
           things={namedThings(report, state.chosen)}
-          heading={state.heading}
-          notes={state.notes}
+          heading={heading}
+          notes={notes}
           sources={sources}
         />
       )}

@@ -12,6 +12,8 @@ export interface ReportState {
   /** Whom or what the report is for, in the user's words. */
   readonly heading: string;
   readonly notes: string;
+  /** The earlier day from which the notes were kept; undefined where they are of today. */
+  readonly notesOf: string | undefined;
   /** Ids of the things to look at; undefined: the first ones. */
   readonly chosen: readonly string[] | undefined;
   readonly printing: boolean;
@@ -39,6 +41,7 @@ export type ReportEvent =
 export const initialReportState: ReportState = {
   heading: "",
   notes: "",
+  notesOf: undefined,
   chosen: undefined,
   printing: false,
   writing: undefined,
@@ -54,7 +57,7 @@ export function nextReportState(state: ReportState, event: ReportEvent): ReportS
     case "heading typed":
       return { ...state, heading: event.text };
     case "notes typed":
-      return { ...state, notes: event.text };
+      return { ...state, notes: event.text, notesOf: undefined };
     case "thing pressed":
       return { ...state, chosen: pressed(state, event.id, event.report) };
     case "print pressed":

@@ -122,8 +122,12 @@ function Body({ report, isReady, state, dispatch }: ReportViewProps & { readonly
           rows={4}
           maxLength={LONGEST_NOTES}
           value={state.notes}
+          aria-describedby={state.notesOf === undefined ? undefined : "report-notes-kept"}
           onInput={(event) => dispatch({ type: "notes typed", text: event.currentTarget.value })}
         />
+        {state.notesOf !== undefined && (
+          <small id="report-notes-kept">Kept from {state.notesOf}. Clear them where they are not of this visit.</small>
+        )}
       </div>
       <p class="report-buttons">
         <button type="button" disabled={!isReady} onClick={() => dispatch({ type: "print pressed" })}>
