@@ -1,4 +1,5 @@
 import type { Block } from "../block";
+import { asTexts } from "../expression/aggregates";
 import { call } from "../expression/call";
 import { columns } from "../expression/columns";
 import type { Expression } from "../expression/expression";
@@ -22,7 +23,7 @@ function scored(cells: Expression): Expression {
   return filtered(cells, { column: scores.date, is: "=", than: input("scored") });
 }
 
-const lame = lookUp(cows, scored(scores.cow), scored(reaches(scores.score, lameFrom)), "");
+const lame = lookUp(asTexts(cows), asTexts(scored(scores.cow)), scored(reaches(scores.score, lameFrom)), "");
 const high = ifNumber(input("limit"), ofTest(reaches(tests.count, input("limit"))), NO_LIMIT);
 
 export const lameAndHigh: Block = {

@@ -1,6 +1,7 @@
+import { soundCell } from "./broken-cell";
 import { elementwise, orFault, rowsOf, single } from "./elementwise";
 import { bracketed, type Expression } from "./expression";
-import { Fault, isError } from "./fault";
+import { Fault } from "./fault";
 import { stepsOf } from "./steps";
 
 /** INDEX: one cell of what a formula fills; rows and columns counted from 1, the headings being row 1. */
@@ -32,8 +33,8 @@ export function sum(cells: Expression): Expression {
     text: (names) => `SUM(${cells.text(names)})`,
     compute(run) {
       let total = 0;
-      for (const [cell = null] of rowsOf(cells.compute(run)))
-        if (typeof orFault(cell) === "number") total += Number(cell);
+      for (const [row, [cell = null]] of rowsOf(cells.compute(run)).entries())
+        if (typeof soundCell(cell, row, cells, run) === "number") total += Number(cell);
       return total;
     },
   };
@@ -59,8 +60,7 @@ export function largest(cells: Expression, place: Expression): Expression {
     },
     compute(run) {
       const rows = rowsOf(cells.compute(run));
-      const broken = rows.find(([cell]) => isError(cell))?.[0];
-      if (broken !== undefined) orFault(broken);
+      rows.forEach(([cell = null], row) => soundCell(cell, row, cells, run));
       const numbers = Float64Array.from(rows.flatMap(([cell]) => (typeof cell === "number" ? [cell] : []))).sort();
       const wanted = single(place.compute(run));
       if (wanted !== null && typeof wanted !== "number") throw new Fault("#VALUE!", "A number of cows is needed.");
@@ -77,8 +77,8 @@ export function median(cells: Expression): Expression {
     steps: stepsOf(cells),
     text: (names) => `MEDIAN(${cells.text(names)})`,
     compute(run) {
-      const numbers = rowsOf(cells.compute(run)).flatMap(([cell = null]) => {
-        const found = orFault(cell);
+      const numbers = rowsOf(cells.compute(run)).flatMap(([cell = null], row) => {
+        const found = soundCell(cell, row, cells, run);
         return typeof found === "number" ? [found] : [];
       });
       if (numbers.length === 0) throw new Fault("#NUM!", "There is no number to take the middle of.");

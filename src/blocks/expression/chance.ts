@@ -16,16 +16,19 @@ export function chanceOf(cases: Expression, casesBefore: Expression, expected: E
       return `MIN(1,2*MIN(${tail("0", now!)},${tail(now!, both)}))`;
     },
     compute(run) {
-      const [now, before, share] = [cases, casesBefore, expected].map((each) => numberOf(each, run));
+      const [now, before] = [cases, casesBefore].map((each) => numberOf(each, run, "Two counts are needed."));
+      const share = numberOf(expected, run, NO_DAYS);
       if (now! + before! === 0) return 1;
-      if (share! <= 0 || share! >= 1) throw new Fault("#NUM!", "One of the two times has no cow-days.");
-      return chanceOfDifference(now!, before!, share!);
+      if (share <= 0 || share >= 1) throw new Fault("#NUM!", NO_DAYS);
+      return chanceOfDifference(now!, before!, share);
     },
   };
 }
 
-function numberOf(expression: Expression, run: Run): number {
+const NO_DAYS = "One of the two times has no cow-days.";
+
+function numberOf(expression: Expression, run: Run, sentence: string): number {
   const value = single(expression.compute(run));
-  if (typeof value !== "number") throw new Fault("#VALUE!", "Two counts are needed.");
+  if (typeof value !== "number") throw new Fault("#VALUE!", sentence);
   return value;
 }

@@ -7,6 +7,7 @@ import { MissingColumn } from "./fault";
 export function column(table: string, key: string): Expression {
   return {
     isKept: true,
+    called: `${table}, ${headingOf(table, key)}`,
     text: (names) => names.column(table, key),
     ranges: (names) => names.ranges(table, key),
     compute: (run) => columnRows(run, table, key),

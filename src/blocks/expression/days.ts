@@ -1,8 +1,10 @@
 import { addMonths, dateOf, FIRST_DAY, LAST_DAY, serialOf } from "../../core/shared/days";
 import type { PlainCell } from "../../workbook/port";
-import { orFault, rowsOf, single } from "./elementwise";
+import { soundCell } from "./broken-cell";
+import { rowsOf, single } from "./elementwise";
 import { bracketed, type Expression, type Run } from "./expression";
 import { Fault, isError } from "./fault";
+import { stepsOf } from "./steps";
 
 /** EDATE: the same day so many months on or back. */
 export function monthsOn(day: Expression, months: number): Expression {
@@ -45,11 +47,35 @@ export function earliestDay(days: Expression): Expression {
     text: (names) => `MIN(${days.text(names)})`,
     compute(run) {
       let earliest: number | undefined;
-      for (const [cell = null] of rowsOf(days.compute(run))) {
-        const day = orFault(cell);
+      for (const [row, [cell = null]] of rowsOf(days.compute(run)).entries()) {
+        const day = soundCell(cell, row, days, run);
         if (typeof day === "number" && (earliest === undefined || day < earliest)) earliest = day;
       }
       return earliest ?? 0;
+    },
+  };
+}
+
+/**
+ * `state`, worked out row by row from a column of days that may be blank. Words in it do not tell a day: the row then
+ * shows #N/A, and no list or count that asks for it can be told.
+ */
+export function fromDays(days: Expression, state: Expression): Expression {
+  return {
+    isKept: true,
+    steps: stepsOf(days, state),
+    text(names) {
+      const column = days.text(names);
+      return `IF(ISNUMBER(${column})+(${column}=""),${state.text(names)},NA())`;
+    },
+    compute(run) {
+      for (const [row, [cell = null]] of rowsOf(days.compute(run)).entries()) {
+        const day = soundCell(cell, row, days, run);
+        if (typeof day === "number" || day === null || day === "") continue;
+        const sentence = `${days.called ?? "A list of days"}, row ${row + 1} below the headings, must be a day or blank; got "${String(day)}".`;
+        throw new Fault("#N/A", sentence);
+      }
+      return state.compute(run);
     },
   };
 }

@@ -34,6 +34,8 @@ export interface Run {
 export interface Expression {
   /** As typed into a cell, in English and without "=". Throws MissingData where the workbook has no such column. */
   text(names: Names): string;
+  /** Of a column: how a reader finds it, "Findings, Date". */
+  readonly called?: string;
   /** Of a column: its cells as they stand, list by list, for COUNTIFS and its like. */
   ranges?(names: Names): readonly string[];
   /** The value. Throws a Fault where the cell would show an error. */

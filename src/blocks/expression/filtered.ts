@@ -1,8 +1,8 @@
 import type { PlainCell } from "../../workbook/port";
+import { soundCell } from "./broken-cell";
 import { rowsOf, single } from "./elementwise";
 import { bracketed, type Expression, type Run } from "./expression";
 import type { Rows } from "./values";
-import { Fault, isError } from "./fault";
 import type { Names } from "./names";
 import { asExpression } from "./operators";
 import { compare, type Comparison } from "./order";
@@ -64,12 +64,13 @@ function chosenRows(conditions: readonly Condition[], run: Run): readonly number
   });
 }
 
+/** An error in a cell that is asked keeps the whole list from being told. */
 type Test = (cell: PlainCell, row: number) => boolean;
 
 function test(condition: Condition, run: Run): Test {
   if (!("than" in condition)) {
     if (condition.is === "a number") return (cell) => typeof cell === "number";
-    return (cell, row) => orFaultOfRow(cell, row) !== null && cell !== "";
+    return (cell, row) => soundCell(cell, row, condition.column, run) !== null && cell !== "";
   }
   const { is } = condition;
   const than = single(asExpression(condition.than).compute(run));
@@ -77,13 +78,7 @@ function test(condition: Condition, run: Run): Test {
   return (cell, row) =>
     typeof cell === "number" && typeof than === "number"
       ? compareNumbers(cell, is, than)
-      : compare(orFaultOfRow(cell, row), is, than);
-}
-
-/** An error in a cell that is asked keeps the whole list from being told. */
-function orFaultOfRow(cell: PlainCell, row: number): PlainCell {
-  if (isError(cell)) throw new Fault(cell, `Row ${row + 1} of a list shows ${cell}: mend that cell first.`);
-  return cell;
+      : compare(soundCell(cell, row, condition.column, run), is, than);
 }
 
 function compareNumbers(left: number, operator: Comparison, right: number): boolean {

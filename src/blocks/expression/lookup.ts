@@ -1,11 +1,15 @@
 import type { PlainCell } from "../../workbook/port";
+import { asTexts } from "./aggregates";
 import { cellOf, rowsOf } from "./elementwise";
 import type { Expression, Run } from "./expression";
 import { isRows, literalText, type Value } from "./values";
 import { foldedCell } from "./order";
 import { stepsOf } from "./steps";
 
-/** XLOOKUP of each cell of `wanted` among others: the cell of `results` beside the first that is equal, else `none`. */
+/**
+ * XLOOKUP of each cell of `wanted` among others: the cell of `results` beside the first that is equal, else `none`.
+ * Wrap cows in `asTexts`: 114 and "114" are one for the worksheet functions, and two for a lookup.
+ */
 export function lookUp(wanted: Expression, among: Expression, results: Expression, none: PlainCell): Expression {
   const expression: Expression = {
     isKept: true,
@@ -29,8 +33,12 @@ export function lookUp(wanted: Expression, among: Expression, results: Expressio
   return expression;
 }
 
-/** How many different cells of a column stand also among others: COUNT(XMATCH(UNIQUE(...), ...)). */
-export function countFound(wanted: Expression, among: Expression): Expression {
+/**
+ * How many different cows of a column stand also among others: COUNT(XMATCH(UNIQUE(...), ...)). As for the worksheet
+ * functions 114 and "114" are one.
+ */
+export function countFound(cows: Expression, amongCows: Expression): Expression {
+  const [wanted, among] = [asTexts(cows), asTexts(amongCows)];
   return {
     steps: stepsOf(wanted, among),
     text: (names) => `COUNT(XMATCH(UNIQUE(${wanted.text(names)}),UNIQUE(${among.text(names)})))`,

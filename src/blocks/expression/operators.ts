@@ -39,6 +39,11 @@ export function arithmetic(
   };
 }
 
+/** A quotient of single cells; `none`, a few words, where there is nothing to divide by. */
+export function quotient(left: Expression, right: Expression, none: string): Expression {
+  return iff(is(right, "=", 0), none, arithmetic(left, "/", right));
+}
+
 /** IF, row by row where the condition is a column. Of single cells only the side that is taken is computed. */
 export function iff(condition: Expression, yes: Expression | PlainCell, no: Expression | PlainCell): Expression {
   const [first, second] = [asExpression(yes), asExpression(no)];

@@ -56,7 +56,10 @@ export function firstFindingFrom(cows: Expression, days: Expression): Expression
   return expression;
 }
 
-/** The count of each cow's last test before a day, or of her first from a day on; 0, which is no count, where there is none. */
+/**
+ * The count of each cow's last test before a day, or of her first from a day on; 0, which is no count, where there is
+ * none. A test without a count, such as that of a dry cow, is passed over; of two counts of a day it is their mean.
+ */
 export function countOfTest(cows: Expression, which: "last before" | "first from", days: Expression): Expression {
   const { cow, date, count } = columns("Tests", "cow", "date", "count");
   const [pick, criterion] = which === "last before" ? (["MAXIFS", "<"] as const) : (["MINIFS", ">="] as const);
@@ -65,22 +68,21 @@ export function countOfTest(cows: Expression, which: "last before" | "first from
     text(names) {
       const [c = "", d = "", n = ""] = ["cow", "date", "count"].map((key) => names.range("Tests", key));
       const [wanted, day] = [cows.text(names), days.text(names)];
-      return `SUMIFS(${n},${c},${wanted},${d},${pick}(${d},${c},${wanted},${d},"${criterion}"&${day}))`;
+      const counted = `${n},">0"`;
+      const chosen = `${pick}(${d},${c},${wanted},${d},"${criterion}"&${day},${counted})`;
+      return `IFERROR(AVERAGEIFS(${n},${c},${wanted},${d},${chosen},${counted}),0)`;
     },
     compute(run) {
-      const counts = rowsOf(count.compute(run));
-      const records = recordsByCow(rowsOf(cow.compute(run)), rowsOf(date.compute(run)), () => true);
+      const counts = rowsOf(count.compute(run)).map(([cell]) => (typeof cell === "number" && cell > 0 ? cell : 0));
+      const isCounted = (row: number): boolean => (counts[row] ?? 0) > 0;
+      const records = recordsByCow(rowsOf(cow.compute(run)), rowsOf(date.compute(run)), isCounted);
       return eachAnimal(cows, days, run, (name, day) => {
         const own = records.get(name) ?? [];
         const meant = own.filter((record) => (which === "last before" ? record.day < day : record.day >= day));
         const days = meant.map((record) => record.day);
         const chosen = which === "last before" ? Math.max(...days) : Math.min(...days);
-        let sum = 0;
-        for (const { day, row } of meant) {
-          const cell = day === chosen ? counts[row]?.[0] : null;
-          if (typeof cell === "number") sum += cell;
-        }
-        return sum;
+        const found = meant.filter((record) => record.day === chosen);
+        return found.length === 0 ? 0 : found.reduce((sum, { row }) => sum + counts[row]!, 0) / found.length;
       });
     },
   };

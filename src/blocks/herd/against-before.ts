@@ -5,7 +5,7 @@ import { column } from "../expression/columns";
 import { earliestDay } from "../expression/days";
 import type { Expression } from "../expression/expression";
 import { countOf } from "../expression/filtered";
-import { arithmetic, iff, is } from "../expression/operators";
+import { arithmetic, iff, is, quotient } from "../expression/operators";
 import { input, part } from "../expression/places";
 import { DAY, from, gap, period, to } from "./inputs";
 import { cowDays, findings } from "./lesion-rates";
@@ -86,11 +86,16 @@ export const againstBefore: Block = {
     ),
     figure("now", "New cases, this time", newCases(from, to), "0"),
     figure("before", "New cases, before", newCases(firstBefore, lastBefore), "0"),
-    figure("share", "Part of both that falls into this time", arithmetic(part("now"), "/", both), "0%"),
+    figure(
+      "share",
+      "Part of both that falls into this time",
+      quotient(part("now"), both, "no new case in either time"),
+      "0%",
+    ),
     figure(
       "expected",
       "Part to expect if nothing changed",
-      arithmetic(part("cowDays"), "/", arithmetic(part("cowDays"), "+", part("cowDaysBefore"))),
+      quotient(part("cowDays"), arithmetic(part("cowDays"), "+", part("cowDaysBefore")), "no cow-days in either time"),
       "0%",
     ),
     figure(

@@ -1,14 +1,16 @@
 import type { Block } from "../block";
 import { columns } from "../expression/columns";
+import { fromDays } from "../expression/days";
 import type { Expression } from "../expression/expression";
 import { type Condition, countOf, filtered } from "../expression/filtered";
 import { countFound } from "../expression/lookup";
-import { arithmetic, iff, is } from "../expression/operators";
+import { arithmetic, iff, is, quotient } from "../expression/operators";
 import { part } from "../expression/places";
 import { findingsOfPeriod, inPeriod, period, to } from "./inputs";
 
 /** Below this share of the milking cows the lesions found may not be those of the herd. Common practice, no source. */
 export const ENOUGH_EXAMINED = 0.8;
+const NO_COW = "no milking cow on the last day";
 
 const { cow, calved, left, dryOff } = columns("Cows", "cow", "calved", "left", "dryOff");
 const { cow: found } = columns("Findings", "cow");
@@ -24,13 +26,13 @@ const milking: readonly Condition[] = [
 
 /** "here" where the day is blank or still to come. */
 function notBefore(day: Expression): Expression {
-  return iff(is(day, "=", ""), "here", iff(is(day, ">", to), "here", "gone"));
+  return fromDays(day, iff(is(day, "=", ""), "here", iff(is(day, ">", to), "here", "gone")));
 }
 
 /** A day of drying off before her calving belongs to the lactation before. */
 function dryNow(): Expression {
   const isToCome = iff(is(dryOff, ">", to), "in milk", iff(is(dryOff, ">", calved), "dry", "in milk"));
-  return iff(is(dryOff, "=", ""), "in milk", isToCome);
+  return fromDays(dryOff, iff(is(dryOff, "=", ""), "in milk", isToCome));
 }
 
 export const coverage: Block = {
@@ -56,7 +58,7 @@ export const coverage: Block = {
       kind: "figure",
       id: "share",
       label: "Share examined",
-      value: arithmetic(part("examined"), "/", part("milking")),
+      value: quotient(part("examined"), part("milking"), NO_COW),
       format: "0%",
     },
     {
@@ -64,9 +66,13 @@ export const coverage: Block = {
       id: "enough",
       label: "Do they speak for the herd",
       value: iff(
-        is(part("share"), "<", ENOUGH_EXAMINED),
-        "fewer than 80 % were examined: the shares may not be those of the herd",
-        "80 % or more were examined",
+        is(part("milking"), "=", 0),
+        NO_COW,
+        iff(
+          is(part("share"), "<", ENOUGH_EXAMINED),
+          "fewer than 80 % were examined: the shares may not be those of the herd",
+          "80 % or more were examined",
+        ),
       ),
     },
   ],

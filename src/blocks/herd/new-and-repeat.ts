@@ -2,7 +2,7 @@ import type { Block } from "../block";
 import { call } from "../expression/call";
 import { literal } from "../expression/expression";
 import { countOf } from "../expression/filtered";
-import { arithmetic } from "../expression/operators";
+import { arithmetic, quotient } from "../expression/operators";
 import { input, part } from "../expression/places";
 import { type CowsLookedAt, named, wholeHerd } from "./cows-looked-at";
 import { from, gap, inPeriod, period, to } from "./inputs";
@@ -47,7 +47,7 @@ export function newAndRepeatOf(cows: CowsLookedAt): Block {
         kind: "figure",
         id: "share",
         label: "Repeats among all records",
-        value: arithmetic(part("repeats"), "/", arithmetic(part("new"), "+", part("repeats"))),
+        value: quotient(part("repeats"), arithmetic(part("new"), "+", part("repeats")), "no record in this time"),
         format: "0%",
       },
       {

@@ -1,8 +1,9 @@
+import { isError } from "../../../src/blocks/expression/fault";
 import type { PlainCell } from "../../../src/workbook/port";
 import { inputColumns, type TableDefinition } from "../../../src/workbook/table-definition";
 import { cowsTable, findingsTable, pricesTable, scoresTable, testsTable } from "../../../src/workbook/tables";
 import { cellAddress } from "../../../src/xlsx/address";
-import type { WorkbookModel } from "../../../src/xlsx/model";
+import type { CellModel, SheetModel, WorkbookModel } from "../../../src/xlsx/model";
 import { type Cells, workbook } from "../../engine/support";
 
 type Row = Readonly<Record<string, PlainCell>>;
@@ -56,7 +57,14 @@ export function smallBook({ cows, findings, scores, tests, settings = {}, withou
       );
     else add(name, rows);
   }
-  return workbook(sheets, { tables, names: { AsOf: "Start!$B$5" } });
+  return withErrors(workbook(sheets, { tables, names: { AsOf: "Start!$B$5" } }));
+}
+
+/** Texts that are written like an error become one. */
+function withErrors(model: WorkbookModel): WorkbookModel {
+  const cells = (sheet: SheetModel): readonly CellModel[] =>
+    sheet.cells.map((cell) => (isError(cell.value) ? { ...cell, value: { error: cell.value } } : cell));
+  return { ...model, sheets: model.sheets.map((sheet) => ({ ...sheet, cells: cells(sheet) })) };
 }
 
 /** Costs, targets and a price, as a farm would have them. */
