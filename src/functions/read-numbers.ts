@@ -15,7 +15,8 @@ function fitsAByte({ min, max, whole }: NumberRange): boolean {
   return whole === true && min > 0 && max <= LARGEST_BYTE;
 }
 
-function readBytes(reader: RowReader<unknown>, { min, max }: NumberRange): Column<number> {
+function readBytes(reader: RowReader<unknown>, range: NumberRange): Column<number> {
+  const { min, max } = range;
   const { rows, argument } = reader;
   const { length } = rows;
   const bytes = new Uint8Array(length);
@@ -24,7 +25,16 @@ function readBytes(reader: RowReader<unknown>, { min, max }: NumberRange): Colum
     const raw = cells?.length === 1 ? cells[0] : undefined;
     if (raw === null) continue;
     const isUsual = typeof raw === "number" && raw >= min && raw <= max && (raw | 0) === raw;
-    bytes[row] = isUsual ? raw : ((reader.read(row) as number | null) ?? 0);
+    if (isUsual) bytes[row] = raw;
+    else {
+      const value = reader.read(row) as number | null;
+      // A word may stand for 0, such as "heifer" for her calvings: then 0 is no sign of none.
+      if (value === 0) {
+        reader.noteRows = 0;
+        return readAnyNumbers(reader, range);
+      }
+      bytes[row] = value ?? 0;
+    }
   }
   return new ByteColumn(bytes, reader.noteRows, argument);
 }
