@@ -37,7 +37,7 @@ export interface BookHost {
   takenNames(): Promise<readonly string[]>;
   /** The headings are known to be sound; the host refuses what stands in the way now. */
   makeTable(table: TableRange): Promise<void>;
-  /** Turns a table into a plain range; its cells stay. Nothing where it is gone already. */
+  /** Turns a table into a plain range; its cells stay. */
   unmakeTable(name: string): Promise<void>;
   brokenFormulas(): Promise<readonly BrokenFormula[]>;
   reenter(cells: readonly CellPlace[]): Promise<readonly BrokenFormula[]>;

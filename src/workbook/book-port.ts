@@ -68,7 +68,8 @@ export interface BookPort {
 
   /**
    * Makes a table of a plain range and gives the name it got. Rejects with "headings" where a heading is blank, double
-   * or no text, with "occupied" where the range meets another table, with "merged" where it holds merged cells.
+   * or no text, with "occupied" where the range meets another table, with "merged" where it holds merged cells, with
+   * "calculated" where one formula fills several of its cells.
    */
   makeTable(table: RangeToTable): Promise<string>;
 

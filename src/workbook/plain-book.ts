@@ -27,6 +27,8 @@ export interface PlainSheet {
   readonly days: readonly PlainArea[];
   /** Cells that a formula fills. */
   readonly formulas: readonly PlainArea[];
+  /** Those of them that one formula fills together, its own cell included; absent where there are none. */
+  readonly spills?: readonly PlainArea[];
   readonly merges: readonly PlainArea[];
   /** The sheet is hidden; absent where it is not, or where the host cannot tell. */
   readonly hidden?: boolean;
@@ -47,6 +49,11 @@ export function cellAt({ rows }: Pick<PlainSheet, "rows">, row: number, column: 
 
 export function holds({ firstRow, lastRow, firstColumn, lastColumn }: PlainArea, row: number, column: number): boolean {
   return row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
+}
+
+/** Whether an area is more than one cell. */
+export function isSeveral({ firstRow, firstColumn, lastRow, lastColumn }: PlainArea): boolean {
+  return lastRow > firstRow || lastColumn > firstColumn;
 }
 
 /** B3, or B3:C9 for several cells. */

@@ -84,6 +84,13 @@ export function cellCalculated(sheet: string, address: string): TableError {
   return new TableError("calculated", `Cell ${address} on sheet ${sheet} is filled by a formula and is left alone.`);
 }
 
+export function cellsFilled(sheet: string, address: string): TableError {
+  return new TableError(
+    "calculated",
+    `Cells ${address} on sheet ${sheet} are filled by one formula, which no table can hold: choose another range, or put their values in its place.`,
+  );
+}
+
 export function cellChanged(sheet: string, address: string, was: PlainCell, is: PlainCell): TableError {
   return new TableError(
     "changed",

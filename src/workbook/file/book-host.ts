@@ -18,6 +18,7 @@ import {
   sheetGone,
   sheetHidden,
   sheetProtected,
+  tableGone,
   tableInUse,
 } from "../table-error";
 import { editableCell } from "./edit-cell";
@@ -92,11 +93,10 @@ export class FileBookHost implements BookHost {
   }
 
   async unmakeTable(name: string): Promise<void> {
-    const { book } = await this.file.load();
-    if (!book.model.sheets.some(({ tables }) => tables.some((table) => table.name === name))) return;
     await this.file.change((now) => {
       const sheet = now.model.sheets.find(({ tables }) => tables.some((table) => table.name === name));
-      if (sheet !== undefined && now.isProtected(sheet.name)) throw sheetProtected(sheet.name);
+      if (sheet === undefined) throw tableGone(name);
+      if (now.isProtected(sheet.name)) throw sheetProtected(sheet.name);
       const user = now.model.sheets.find(({ cells }) => cells.some(({ formula = "" }) => namesTable(formula, name)));
       if (user !== undefined) throw tableInUse(name, user.name);
       return { bytes: now.bytes, edit: () => [], finish: (bytes) => removeTable(bytes, name) };

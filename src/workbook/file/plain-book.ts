@@ -1,7 +1,7 @@
 import type { CellModel, CellStyle, SheetModel, WorkbookModel } from "../../xlsx/model";
 import { ColumnRuns } from "../column-runs";
 import { isDateFormat } from "../number-format";
-import type { PlainBook, PlainSheet } from "../plain-book";
+import { isSeveral, type PlainArea, type PlainBook, type PlainSheet } from "../plain-book";
 import type { PlainCell } from "../port";
 
 /** A workbook file as plain values: those saved with it, hidden sheets included. */
@@ -17,6 +17,7 @@ export function plainSheet(
   const rows: PlainCell[][] = [];
   const days = new ColumnRuns();
   const formulas = new ColumnRuns();
+  const spills: PlainArea[] = [];
   for (const cell of cells) {
     const { row, column, style } = cell;
     const value = plainCell(cell);
@@ -26,6 +27,7 @@ export function plainSheet(
     line[column] = value;
     if (typeof value === "number" && isDay[style] === true) days.add(row, column);
     if (cell.formula !== undefined || cell.spilled === true) formulas.add(row, column);
+    if (cell.array !== undefined && isSeveral(cell.array.area)) spills.push(cell.array.area);
   }
   return {
     name,
@@ -39,6 +41,7 @@ export function plainSheet(
       })),
     days: days.areas,
     formulas: formulas.areas,
+    ...(spills.length === 0 ? {} : { spills }),
     merges,
     ...(state === "visible" ? {} : { hidden: true }),
   };

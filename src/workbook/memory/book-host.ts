@@ -105,8 +105,7 @@ export class MemoryBookHost implements BookHost {
   async unmakeTable(name: string): Promise<void> {
     await this.book.beforeStep("write");
     const { state } = this.book;
-    const table = state.tables.find((known) => known.name === name);
-    if (table === undefined) return;
+    const table = this.book.table(name);
     const sheet = this.sheet(table.sheet);
     if (sheet.protected) throw sheetProtected(sheet.name);
     const { at, columns, rows } = table;

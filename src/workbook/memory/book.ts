@@ -39,6 +39,8 @@ export interface MemorySheet {
   readonly cells: Readonly<Record<string, MemoryCell>>;
   readonly hidden?: boolean;
   readonly merges?: readonly PlainArea[];
+  /** Cells that one formula fills together. */
+  readonly spills?: readonly PlainArea[];
   /** Widths of columns, in characters, where they have one of their own. */
   readonly widths?: Readonly<Record<number, number>>;
 }

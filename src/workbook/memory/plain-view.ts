@@ -39,7 +39,8 @@ function kept(heading: string): (cells: Readonly<Record<string, PlainCell>>) => 
   return (cells) => cells[heading] ?? null;
 }
 
-function sheetOf({ name, rows, tables, days, formulas, merges, hidden = false }: PlainSheet): MemorySheet {
+function sheetOf(sheet: PlainSheet): MemorySheet {
+  const { name, rows, tables, days, formulas, spills = [], merges, hidden = false } = sheet;
   const cells: Record<string, MemoryCell> = {};
   const inAny = (areas: readonly PlainArea[], row: number, column: number): boolean =>
     areas.some((area) => holds(area, row, column));
@@ -54,11 +55,12 @@ function sheetOf({ name, rows, tables, days, formulas, merges, hidden = false }:
       };
     }),
   );
-  return { name, protected: false, cells, hidden, merges };
+  return { name, protected: false, cells, hidden, merges, spills };
 }
 
 /** A sheet of a workbook in memory as plain values. */
-export function plainSheet({ name, cells, hidden = false, merges = [] }: MemorySheet, state: BookState): PlainSheet {
+export function plainSheet(sheet: MemorySheet, state: BookState): PlainSheet {
+  const { name, cells, hidden = false, merges = [], spills = [] } = sheet;
   const rows: PlainCell[][] = [];
   const days = new ColumnRuns();
   const formulas = new ColumnRuns();
@@ -88,7 +90,16 @@ export function plainSheet({ name, cells, hidden = false, merges = [] }: MemoryS
       }),
     );
   }
-  return { name, rows, tables: own.map(plainTable), days: days.areas, formulas: formulas.areas, merges, hidden };
+  return {
+    name,
+    rows,
+    tables: own.map(plainTable),
+    days: days.areas,
+    formulas: [...formulas.areas, ...spills],
+    ...(spills.length === 0 ? {} : { spills }),
+    merges,
+    hidden,
+  };
 }
 
 function plainTable(table: MemoryTable): PlainTable {

@@ -3,7 +3,7 @@ import type { CellEdit } from "../book-host";
 import type { CellChanges, RangeToTable } from "../book-port";
 import { areaText, cellAt, columnLetters, type PlainSheet } from "../plain-book";
 import { meets } from "../plain-room";
-import { cellsMerged, TableError } from "../table-error";
+import { cellsFilled, cellsMerged, TableError } from "../table-error";
 import { cleanValue } from "./clean-values";
 
 /** The edits of a change, every value clean. Throws `unwritable` on what no cell can hold, and on a cell named twice. */
@@ -49,6 +49,8 @@ export function checkRange(sheet: PlainSheet, { area }: RangeToTable): void {
       `Heading ${areaText(spill)} ${where} is filled by a formula: a table needs headings that are typed.`,
     );
   }
+  const filled = sheet.spills?.find(meets(area));
+  if (filled !== undefined) throw cellsFilled(sheet.name, areaText(filled));
   const seen = new Map<string, string>();
   for (let column = area.firstColumn; column <= area.lastColumn; column++) {
     const address = `${columnLetters(column)}${area.firstRow + 1}`;

@@ -1,4 +1,4 @@
-import type { AppliedCell, BookHost, CellEdit } from "../book-host";
+import type { AppliedCell, BookHost, CellEdit, TableRange } from "../book-host";
 import type { BookPort, CellChanges, RangeToTable } from "../book-port";
 import { cellPosition } from "../cell-address";
 import { cellAt, type PlainSheet } from "../plain-book";
@@ -112,12 +112,28 @@ async function takeBack(host: BookHost, log: BookLog, id: string): Promise<void>
   if (change === undefined) {
     throw new TableError("unknown-save", "This change was taken back already, or is too far back.");
   }
-  if (change.state === "table" || change.state === "table-begun") await host.unmakeTable(change.table.name);
-  else {
+  if (change.state === "table") await unmake(host, change.table);
+  else if (change.state === "table-begun") {
+    // Nobody knows whether it was made.
+    if (await stands(host, change.table)) await unmake(host, change.table);
+  } else {
     const applied = change.state === "cells" ? change.applied : (await standing(host, change.edits)).applied;
     await undo(host, applied);
   }
   log.write(withoutChange(log.read(), id));
+}
+
+async function unmake(host: BookHost, table: TableRange): Promise<void> {
+  try {
+    await host.unmakeTable(table.name);
+  } catch (error) {
+    const unknown = error instanceof TableError && error.kind === "uncertain";
+    if (!unknown || (await stands(host, table).catch(() => true))) throw error;
+  }
+}
+
+async function stands(host: BookHost, { sheet, name }: TableRange): Promise<boolean> {
+  return (await host.readSheet(sheet)).tables.some((table) => table.name === name);
 }
 
 async function undo(host: BookHost, applied: readonly AppliedCell[]): Promise<void> {

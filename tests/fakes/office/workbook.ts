@@ -78,11 +78,11 @@ function visibilityOf({ hidden }: FakeSheet): string {
 
 /** The block that takes in every cell that holds something; a format alone counts too, as in Excel. */
 function usedArea(sheet: FakeSheet, valuesOnly: boolean): FakeArea | undefined {
-  const isUsed = (cells: ReadonlyMap<number, FakeCell>): boolean =>
-    valuesOnly ? [...cells.values()].some(({ value }) => value !== "") : cells.size > 0;
-  const rows = [...sheet.cells].filter(([, cells]) => isUsed(cells));
+  const columnsOf = (cells: ReadonlyMap<number, FakeCell>): number[] =>
+    [...cells].flatMap(([column, { value }]) => (valuesOnly && value === "" ? [] : [column]));
+  const rows = [...sheet.cells].filter(([, cells]) => columnsOf(cells).length > 0);
   if (rows.length === 0) return undefined;
-  const columns = [...new Set(rows.flatMap(([, cells]) => [...cells.keys()]))];
+  const columns = [...new Set(rows.flatMap(([, cells]) => columnsOf(cells)))];
   const [row, column] = [Math.min(...rows.map(([at]) => at)), Math.min(...columns)];
   return {
     sheet,

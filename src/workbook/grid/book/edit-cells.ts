@@ -9,7 +9,7 @@ import { type Cells, formatCell, hasFormula, put, shownValue, valueCell } from "
 import { knownTables, type SheetTable } from "../tables/known-table";
 import { cellsChange, type Change } from "../tables/mutations";
 import type { OpenGrid } from "../tables/open-grid";
-import { areaOf, mergedArea, spilledCells } from "./read-sheet";
+import { areaOf, plainArea, spilledCells } from "./read-sheet";
 
 export function sheetOf({ workbook }: OpenGrid, name: string): Worksheet {
   const sheet = workbook.getSheetBySheetName(name);
@@ -55,7 +55,7 @@ function editCell(grid: OpenGrid, { sheet, tables, spilled, cells }: SheetEdits,
   const { row, column } = cellPosition(address);
   const merge = sheet.getMergedCell(row, column);
   if (merge && (merge.startRow !== row || merge.startColumn !== column)) {
-    throw cellsMerged(name, areaText(mergedArea(merge)));
+    throw cellsMerged(name, areaText(plainArea(merge)));
   }
   const headed = tables.find((table) => table.firstRow - 1 === row && holds(areaOf(table), row, column));
   if (headed !== undefined) throw headingInTable(headed.info.name, address);

@@ -71,8 +71,7 @@ export class GridBookHost implements BookHost {
 
   async unmakeTable(name: string): Promise<void> {
     const grid = await this.open();
-    const change = plainRangeChange(grid, name);
-    if (change !== undefined) run(grid, inSequence([change]));
+    run(grid, inSequence([plainRangeChange(grid, name)]));
   }
 
   async brokenFormulas(): Promise<readonly BrokenFormula[]> {

@@ -3,7 +3,7 @@ import type { TableRange } from "../../book-host";
 import { namesTable } from "../../herd-formula";
 import { areaText, type PlainArea } from "../../plain-book";
 import { meets } from "../../plain-room";
-import { cellsOccupied, nameTaken, sheetProtected, tableInUse } from "../../table-error";
+import { cellsOccupied, nameTaken, sheetProtected, tableGone, tableInUse } from "../../table-error";
 import { hasFormula, shownValue } from "../tables/cells";
 import { knownTables } from "../tables/known-table";
 import { addTable, type Change } from "../tables/mutations";
@@ -25,10 +25,9 @@ export function tableChange(grid: OpenGrid, { sheet: sheetName, area, name }: Ta
   return addTable(grid, { id: `table-${name}`, sheetId: sheet.getSheetId(), name, range: rangeOf(area), headings });
 }
 
-/** undefined where there is no such table. */
-export function plainRangeChange(grid: OpenGrid, name: string): Change | undefined {
+export function plainRangeChange(grid: OpenGrid, name: string): Change {
   const table = knownTables(grid).find(({ info }) => info.name === name);
-  if (table === undefined) return undefined;
+  if (table === undefined) throw tableGone(name);
   if (grid.protectedSheets.has(table.info.sheet)) throw sheetProtected(table.info.sheet);
   const user = sheetNaming(grid, name);
   if (user !== undefined) throw tableInUse(name, user);

@@ -2,7 +2,7 @@ import type { IRange, Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { ColumnRuns } from "../../column-runs";
 import { isDateFormat } from "../../number-format";
-import type { PlainArea, PlainSheet } from "../../plain-book";
+import { isSeveral, type PlainArea, type PlainSheet } from "../../plain-book";
 import type { PlainCell } from "../../port";
 import { hasFormula, shownValue } from "../tables/cells";
 import { knownTables, type SheetTable } from "../tables/known-table";
@@ -34,6 +34,9 @@ export function plainSheet(grid: OpenGrid, sheet: Worksheet): PlainSheet {
     formulas.add(row, column);
   }
   const tables = knownTables(grid).filter((table) => table.sheet === sheet);
+  const spills = spillsOf(grid, sheet)
+    .map(({ range }) => plainArea(range))
+    .filter(isSeveral);
   return {
     name: sheet.getName(),
     rows,
@@ -44,12 +47,13 @@ export function plainSheet(grid: OpenGrid, sheet: Worksheet): PlainSheet {
     })),
     days: days.areas,
     formulas: formulas.areas,
-    merges: sheet.getMergeData().map(mergedArea),
+    ...(spills.length === 0 ? {} : { spills }),
+    merges: sheet.getMergeData().map(plainArea),
     ...(sheet.isSheetHidden() ? { hidden: true } : {}),
   };
 }
 
-export function mergedArea({ startRow, startColumn, endRow, endColumn }: IRange): PlainArea {
+export function plainArea({ startRow, startColumn, endRow, endColumn }: IRange): PlainArea {
   return { firstRow: startRow, firstColumn: startColumn, lastRow: endRow, lastColumn: endColumn };
 }
 
@@ -85,20 +89,32 @@ export function spilledCells(
   { workbook, injector }: OpenGrid,
   sheet: Worksheet,
 ): { readonly row: number; readonly column: number; readonly value: PlainCell }[] {
-  const formulas = injector.get(FormulaDataModel);
-  const [unitId, sheetId] = [workbook.getUnitId(), sheet.getSheetId()];
-  const values = formulas.getArrayFormulaCellData()[unitId]?.[sheetId];
-  const cells: { row: number; column: number; value: PlainCell }[] = [];
-  const ranges: Spills = formulas.getArrayFormulaRange()[unitId]?.[sheetId] ?? {};
-  for (const [anchorRow, anchors] of Object.entries(ranges)) {
-    for (const [anchorColumn, { startRow, startColumn, endRow, endColumn }] of Object.entries(anchors)) {
-      for (let row = startRow; row <= endRow; row++) {
-        for (let column = startColumn; column <= endColumn; column++) {
-          if (row === Number(anchorRow) && column === Number(anchorColumn)) continue;
-          cells.push({ row, column, value: shownValue(values?.[row]?.[column]) });
-        }
+  const values = injector.get(FormulaDataModel).getArrayFormulaCellData()[workbook.getUnitId()]?.[sheet.getSheetId()];
+  return spillsOf({ workbook, injector }, sheet).flatMap(({ anchorRow, anchorColumn, range }) => {
+    const { startRow, startColumn, endRow, endColumn } = range;
+    const cells: { row: number; column: number; value: PlainCell }[] = [];
+    for (let row = startRow; row <= endRow; row++) {
+      for (let column = startColumn; column <= endColumn; column++) {
+        if (row === anchorRow && column === anchorColumn) continue;
+        cells.push({ row, column, value: shownValue(values?.[row]?.[column]) });
       }
     }
-  }
-  return cells;
+    return cells;
+  });
+}
+
+/** What each formula fills that may fill more than its own cell. */
+function spillsOf(
+  { workbook, injector }: Pick<OpenGrid, "workbook" | "injector">,
+  sheet: Worksheet,
+): { readonly anchorRow: number; readonly anchorColumn: number; readonly range: IRange }[] {
+  const known = injector.get(FormulaDataModel).getArrayFormulaRange();
+  const ranges: Spills = known[workbook.getUnitId()]?.[sheet.getSheetId()] ?? {};
+  return Object.entries(ranges).flatMap(([row, anchors]) =>
+    Object.entries(anchors).map(([column, range]) => ({
+      anchorRow: Number(row),
+      anchorColumn: Number(column),
+      range,
+    })),
+  );
 }

@@ -10,7 +10,7 @@ import { contentOf, isWritten, styleOf } from "../../saving/block-cells";
 import type { WidenedColumn } from "../../saving/written-block";
 import { type BlockCell, type CellBlock, isDay, type NewTable } from "../../table-port";
 import { type Cells, formatCell, formulaCell, hasFormula, put, shownValue, valueCell } from "./cells";
-import { mergedArea, spilledCells } from "../book/read-sheet";
+import { plainArea, spilledCells } from "../book/read-sheet";
 import { knownTables } from "./known-table";
 import { styleCell, widthsChange } from "./looks";
 import { addTable, cellsChange, type Change } from "./mutations";
@@ -97,7 +97,7 @@ function site(
   if (used !== undefined) throw cellsOccupied(name, cellAddress(used));
   const merge = sheet
     .getMergeData()
-    .map(mergedArea)
+    .map(plainArea)
     .find(meets(areaFrom(at, rows, columns)));
   if (merge !== undefined) throw cellsMerged(name, areaText(merge));
   return { id: sheet.getSheetId(), changes: [] };

@@ -1,11 +1,12 @@
 import type { BrokenFormula } from "../../book-port";
 import { cellAddress, cellPosition } from "../../cell-address";
 import { callsHerd, NAME_ERROR, typedHerdCalls } from "../../herd-formula";
+import type { PlainArea } from "../../plain-book";
 import type { CellPlace } from "../../port";
+import { plainCell } from "../../saving/row-match";
 import { sheetProtected } from "../../table-error";
-import { areaOf } from "../merged-areas";
-import { isFormula } from "../tables/cells";
-import { readPages } from "./read-pages";
+import { enteredValue, isFormula } from "../tables/cells";
+import { askUsed, type Gathering, readUsed } from "./read-pages";
 
 /** A formula of ours, and whether it shows #NAME?. */
 export interface HerdFormula extends BrokenFormula {
@@ -17,33 +18,46 @@ export async function herdFormulas(context: Excel.RequestContext, ids: readonly 
   const { worksheets } = context.workbook;
   worksheets.load("items/name");
   await context.sync();
-  const asked = worksheets.items.map(({ name }) => {
-    const used = worksheets.getItem(name).getUsedRangeOrNullObject();
-    used.load("rowIndex,columnIndex,rowCount,columnCount");
-    return { name, used };
-  });
+  const asked = worksheets.items.map(({ name }) => ({ name, used: askUsed(context, name) }));
   await context.sync();
   const found: HerdFormula[] = [];
   for (const { name, used } of asked) {
-    if (used.isNullObject) continue;
-    const { firstColumn } = areaOf(used);
-    for await (const { values, formulas, firstRow } of readPages(context, name, areaOf(used), "values,formulas")) {
+    found.push(...(await readUsed(context, name, used, "values,formulas", (area) => gathering(name, area, ids))));
+  }
+  return found;
+}
+
+function gathering(
+  sheet: string,
+  area: PlainArea | undefined,
+  ids: readonly string[],
+): Gathering<readonly HerdFormula[]> {
+  const found: HerdFormula[] = [];
+  const { firstColumn = 0 } = area ?? {};
+  return {
+    result: found,
+    take: ({ values, formulas }, firstRow) => {
       formulas.forEach((line: readonly unknown[], down) =>
         line.forEach((formula, right) => {
           const value: unknown = values[down]?.[right];
           if (typeof formula !== "string" || !isFormula(formula, value) || !callsHerd(formula)) return;
           const address = cellAddress({ row: firstRow + down, column: firstColumn + right });
-          const isBroken = value === NAME_ERROR;
-          found.push({ sheet: name, address, formula: typedHerdCalls(formula, ids), isBroken });
+          found.push({ sheet, address, formula: typedHerdCalls(formula, ids), isBroken: value === NAME_ERROR });
         }),
       );
-    }
-  }
-  return found;
+    },
+  };
 }
 
-/** Enters formulas again: Excel looks up the functions of a formula when it is entered, and not again. */
-export async function enterAgain(context: Excel.RequestContext, cells: readonly BrokenFormula[]): Promise<void> {
+/**
+ * Enters formulas again: Excel looks up the functions of a formula when it is entered, and not again. A cell that
+ * someone changed since its formula was read keeps what they put there.
+ */
+export async function enterAgain(
+  context: Excel.RequestContext,
+  cells: readonly BrokenFormula[],
+  ids: readonly string[],
+): Promise<void> {
   const { worksheets } = context.workbook;
   const guards = [...new Set(cells.map(({ sheet }) => sheet))].map((sheet) => {
     const { protection } = worksheets.getItem(sheet);
@@ -53,9 +67,21 @@ export async function enterAgain(context: Excel.RequestContext, cells: readonly 
   await context.sync();
   const guarded = guards.find(({ protection }) => protection.protected);
   if (guarded !== undefined) throw sheetProtected(guarded.sheet);
-  for (const { sheet, address, formula } of cells) {
+  const entered = cells.map(({ sheet, address, formula }) => {
     const { row, column } = cellPosition(address);
-    worksheets.getItem(sheet).getRangeByIndexes(row, column, 1, 1).formulas = [[formula]];
+    const place = (): Excel.Range => worksheets.getItem(sheet).getRangeByIndexes(row, column, 1, 1);
+    const before = place();
+    before.load("values,formulas");
+    const after = place();
+    after.formulas = [[formula]];
+    return { formula, before, after };
+  });
+  await context.sync();
+  for (const { formula, before, after } of entered) {
+    const [value, stood]: unknown[] = [before.values[0]?.[0], before.formulas[0]?.[0]];
+    const isHere = isFormula(stood, value);
+    if (isHere && typedHerdCalls(String(stood), ids) === formula) continue;
+    after.formulas = [[isHere ? stood : enteredValue(plainCell(value))]];
   }
   await context.sync();
 }

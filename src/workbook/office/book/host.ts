@@ -75,10 +75,11 @@ export class OfficeBookHost implements BookHost {
   reenter(cells: readonly CellPlace[]): Promise<readonly BrokenFormula[]> {
     const isWanted = isAmong(cells);
     return this.reading(async (context) => {
-      const wanted = broken(await herdFormulas(context, await this.ids())).filter(isWanted);
+      const ids = await this.ids();
+      const wanted = broken(await herdFormulas(context, ids)).filter(isWanted);
       if (wanted.length === 0) return [];
-      await enterAgain(context, wanted);
-      return broken(await herdFormulas(context, await this.ids())).filter(isWanted);
+      await enterAgain(context, wanted, ids);
+      return broken(await herdFormulas(context, ids)).filter(isWanted);
     });
   }
 

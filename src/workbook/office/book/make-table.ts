@@ -1,7 +1,15 @@
 import type { TableRange } from "../../book-host";
 import { areaText, type PlainArea } from "../../plain-book";
 import { meets } from "../../plain-room";
-import { cellsOccupied, hostFailed, hostUncertain, nameTaken, sheetGone, sheetProtected } from "../../table-error";
+import {
+  cellsOccupied,
+  hostFailed,
+  hostUncertain,
+  nameTaken,
+  sheetGone,
+  sheetProtected,
+  tableGone,
+} from "../../table-error";
 import { describeTables } from "../tables/describe";
 import { knownError } from "../tables/errors";
 import type { RunExcel } from "../tables/run";
@@ -55,16 +63,18 @@ async function unmake(context: Excel.RequestContext, { sheet, area }: TableRange
 }
 
 export async function unmakeTable(run: RunExcel, name: string): Promise<void> {
+  let hasBegun = false;
   try {
     await run(async (context) => {
       const table = (await describeTables(context)).find(({ info }) => info.name === name);
-      if (table === undefined) return;
+      if (table === undefined) throw tableGone(name);
       if (table.info.protected === true) throw sheetProtected(table.info.sheet);
       context.workbook.tables.getItem(table.id).convertToRange();
+      hasBegun = true;
       await context.sync();
     });
   } catch (error) {
-    throw knownError(error) ?? hostFailed(error);
+    throw knownError(error) ?? (hasBegun ? hostUncertain(error) : hostFailed(error));
   }
 }
 

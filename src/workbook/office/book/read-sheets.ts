@@ -1,12 +1,12 @@
 import { ColumnRuns } from "../../column-runs";
 import { isDateFormat } from "../../number-format";
-import { cellAt, holds, type PlainArea, type PlainSheet, type PlainTable } from "../../plain-book";
+import { holds, type PlainArea, type PlainSheet, type PlainTable } from "../../plain-book";
 import type { PlainCell } from "../../port";
 import { plainCell } from "../../saving/row-match";
 import { areaOf, mergedAreasOf } from "../merged-areas";
 import { isFormula } from "../tables/cells";
 import { describeTables, type ExcelTable } from "../tables/describe";
-import { readPages } from "./read-pages";
+import { askUsed, type Gathering, readUsed } from "./read-pages";
 
 /** Formulas that are asked at once how far they spill. */
 const FORMULAS_AT_ONCE = 1000;
@@ -29,18 +29,10 @@ export async function readSheets(context: Excel.RequestContext, wanted?: readonl
   const sheets: PlainSheet[] = [];
   for (const { name, hidden, used } of asked) {
     const own = tables.filter(({ info }) => info.sheet === name).map(plainTable);
-    const cells = used.isNullObject ? NOTHING : await readCells(context, name, areaOf(used), own);
+    const cells = await readCells(context, name, used, own);
     sheets.push({ name, ...cells, tables: own, merges: merges.get(name) ?? [], ...(hidden ? { hidden } : {}) });
   }
   return sheets;
-}
-
-const NOTHING = { rows: [], days: [], formulas: [] };
-
-function askUsed(context: Excel.RequestContext, name: string): Excel.Range {
-  const used = context.workbook.worksheets.getItem(name).getUsedRangeOrNullObject();
-  used.load("rowIndex,columnIndex,rowCount,columnCount");
-  return used;
 }
 
 export function plainTable({ info, row, column, bodyRows }: ExcelTable): PlainTable {
@@ -56,41 +48,62 @@ export function plainTable({ info, row, column, bodyRows }: ExcelTable): PlainTa
   };
 }
 
+interface Cells {
+  readonly rows: PlainCell[][];
+  readonly days: ColumnRuns;
+  readonly formulas: ColumnRuns;
+  /** Formulas outside tables: in a table none spills. */
+  readonly anchors: { readonly row: number; readonly column: number }[];
+  /** Whether any cell is filled by the formula of another one. */
+  hasSpill: boolean;
+}
+
 async function readCells(
   context: Excel.RequestContext,
   name: string,
-  used: PlainArea,
+  used: Excel.Range,
   tables: readonly PlainTable[],
-): Promise<Pick<PlainSheet, "rows" | "days" | "formulas">> {
-  const rows: PlainCell[][] = Array.from({ length: used.firstRow }, () => []);
-  const days = new ColumnRuns();
-  const formulas = new ColumnRuns();
-  const blanks: null[] = Array.from({ length: used.firstColumn }, () => null);
+): Promise<Pick<PlainSheet, "rows" | "days" | "formulas" | "spills">> {
+  const what = "values,formulas,numberFormat,hasSpill";
+  const cells = await readUsed(context, name, used, what, (area) => gathering(area, tables));
+  const { rows, days, formulas } = cells;
+  const spills = cells.hasSpill ? await spillsOf(context, name, cells) : [];
+  return {
+    rows,
+    days: days.areas,
+    formulas: [...formulas.areas, ...spills],
+    ...(spills.length === 0 ? {} : { spills }),
+  };
+}
+
+function gathering(area: PlainArea | undefined, tables: readonly PlainTable[]): Gathering<Cells> {
+  const { firstRow = 0, firstColumn = 0 } = area ?? {};
+  const cells: Cells = {
+    rows: Array.from({ length: firstRow }, () => []),
+    days: new ColumnRuns(),
+    formulas: new ColumnRuns(),
+    anchors: [],
+    hasSpill: false,
+  };
+  const blanks: null[] = Array.from({ length: firstColumn }, () => null);
   const isDay = dayFormats();
-  const anchors: { readonly row: number; readonly column: number }[] = [];
-  for await (const page of readPages(context, name, used, "values,formulas,numberFormat")) {
-    const { values, formulas: entered, numberFormat } = page;
-    values.forEach((line, down) => {
-      const row = rows.length;
-      rows.push([...blanks, ...line.map(plainCell)]);
-      line.forEach((value, right) => {
-        const column = used.firstColumn + right;
-        if (typeof value === "number" && isDay(numberFormat[down]?.[right])) days.add(row, column);
-        if (!isFormula(entered[down]?.[right], value)) return;
-        formulas.add(row, column);
-        if (!tables.some(({ area }) => holds(area, row, column))) anchors.push({ row, column });
+  return {
+    result: cells,
+    take: ({ values, formulas, numberFormat, hasSpill }) => {
+      if (hasSpill !== false) cells.hasSpill = true;
+      values.forEach((line, down) => {
+        const row = cells.rows.length;
+        cells.rows.push([...blanks, ...line.map(plainCell)]);
+        line.forEach((value, right) => {
+          const column = firstColumn + right;
+          if (typeof value === "number" && isDay(numberFormat[down]?.[right])) cells.days.add(row, column);
+          if (!isFormula(formulas[down]?.[right], value)) return;
+          cells.formulas.add(row, column);
+          if (!tables.some((table) => holds(table.area, row, column))) cells.anchors.push({ row, column });
+        });
       });
-    });
-  }
-  const areas = [...formulas.areas];
-  const isFormulaAt = (row: number, column: number): boolean => areas.some((area) => holds(area, row, column));
-  // A formula spills only where a value without a formula stands right beside or below it. In a table none does.
-  const spilling = anchors.filter(({ row, column }) =>
-    [[row + 1, column] as const, [row, column + 1] as const].some(
-      ([down, right]) => cellAt({ rows }, down, right) !== null && !isFormulaAt(down, right),
-    ),
-  );
-  return { rows, days: days.areas, formulas: [...areas, ...(await spills(context, name, spilling))] };
+    },
+  };
 }
 
 function dayFormats(): (format: unknown) => boolean {
@@ -105,17 +118,30 @@ function dayFormats(): (format: unknown) => boolean {
   };
 }
 
-/** The cells that formulas fill beyond their own. */
-async function spills(
+/** The cells that formulas fill beyond their own: asked only of formulas in runs of which some cell is filled so. */
+async function spillsOf(
   context: Excel.RequestContext,
   name: string,
-  anchors: readonly { readonly row: number; readonly column: number }[],
+  { formulas, anchors }: Cells,
 ): Promise<PlainArea[]> {
+  const sheet = (): Excel.Worksheet => context.workbook.worksheets.getItem(name);
+  const runs: PlainArea[] = [];
+  for (const some of inParts(formulas.areas)) {
+    const asked = some.map((area) => {
+      const { firstRow, firstColumn, lastRow } = area;
+      const run = sheet().getRangeByIndexes(firstRow, firstColumn, lastRow - firstRow + 1, 1);
+      run.load("hasSpill");
+      return { area, run };
+    });
+    // eslint-disable-next-line office-addins/no-context-sync-in-loop -- so many at once
+    await context.sync();
+    runs.push(...asked.filter(({ run }) => run.hasSpill !== false).map(({ area }) => area));
+  }
   const areas: PlainArea[] = [];
-  for (let from = 0; from < anchors.length; from += FORMULAS_AT_ONCE) {
-    const sheet = context.workbook.worksheets.getItem(name);
-    const asked = anchors.slice(from, from + FORMULAS_AT_ONCE).map(({ row, column }) => {
-      const spill = sheet.getRangeByIndexes(row, column, 1, 1).getSpillingToRangeOrNullObject();
+  const spilling = anchors.filter(({ row, column }) => runs.some((run) => holds(run, row, column)));
+  for (const some of inParts(spilling)) {
+    const asked = some.map(({ row, column }) => {
+      const spill = sheet().getRangeByIndexes(row, column, 1, 1).getSpillingToRangeOrNullObject();
       spill.load("rowIndex,columnIndex,rowCount,columnCount");
       return spill;
     });
@@ -124,4 +150,10 @@ async function spills(
     for (const spill of asked) if (!spill.isNullObject) areas.push(areaOf(spill));
   }
   return areas;
+}
+
+function inParts<T>(list: readonly T[]): T[][] {
+  return Array.from({ length: Math.ceil(list.length / FORMULAS_AT_ONCE) }, (_, part) =>
+    list.slice(part * FORMULAS_AT_ONCE, (part + 1) * FORMULAS_AT_ONCE),
+  );
 }

@@ -22,6 +22,7 @@ async function open(sheets: readonly StartSheet[]): Promise<TestSheets> {
       hidden,
       protected: false,
       merges: merges.map(areaOf),
+      spills: Object.values(cells).flatMap(({ spills }) => (spills === undefined ? [] : [areaOf(spills)])),
       cells: cells as Record<string, MemoryCell>,
     })),
   };

@@ -1,7 +1,9 @@
 import { cellPosition } from "../../../../src/workbook/cell-address";
 import { OfficeBookHost } from "../../../../src/workbook/office/book/host";
+import { areaText } from "../../../../src/workbook/plain-book";
 import { openBook } from "../../../../src/workbook/saving/open-book";
-import { FakeDocument, type FakePlace, USUAL_HABITS } from "../../../fakes/office/document";
+import { FakeDocument, type FakePlace, shiftRows, USUAL_HABITS } from "../../../fakes/office/document";
+import type { FakeCell } from "../../../fakes/office/entry";
 import { fakeRun } from "../../../fakes/office/workbook";
 import { bookPortContract } from "./contract";
 import type { StartSheet, TestSheets } from "./test-sheets";
@@ -26,7 +28,8 @@ function startDocument(sheets: readonly StartSheet[]): FakeDocument {
     const sheet = document.addSheet(name);
     sheet.hidden = hidden;
     sheet.merges.push(...merges.map(placeOf));
-    for (const [address, { value, formula, numberFormat = "General" }] of Object.entries(cells)) {
+    for (const [address, { value, formula, numberFormat = "General", spills }] of Object.entries(cells)) {
+      if (spills !== undefined) sheet.spills.push(placeOf(spills));
       const { row, column } = cellPosition(address);
       const own = formula === undefined ? {} : { formula: `=${formula}` };
       sheet.put(row, column, { value: value ?? "", numberFormat, ...own });
@@ -168,6 +171,97 @@ describe("what only Excel does", () => {
       if (outcome === "changed") expect([at, left]).toEqual([at, ["other"]]);
       else expect([at, outcome, left.length, left.at(-1)]).toEqual([at, "done", count, "other"]);
       sheet.cells.clear();
+    }
+  });
+
+  test("blank cells that a formula fills from elsewhere are known too", async () => {
+    const cells = { A1: { value: 1, formula: "HERD.X(1)" }, D1: { value: 5, formula: "1+4" }, D2: { value: 6 } };
+    const document = startDocument([{ name: "Herd", cells }]);
+    documents.push(document);
+    document.sheets[0]!.spills.push(placeOf("A1:B3"));
+    const port = openBook(new OfficeBookHost(ids, fakeRun(document, {})));
+    const area = { firstRow: 0, firstColumn: 0, lastRow: 2, lastColumn: 1 };
+    expect((await port.readSheet("Herd")).spills).toEqual([area]);
+    expect(await port.isFree("Herd", { ...area, firstRow: 2 })).toBe(false);
+    expect(await port.isFree("Herd", { ...area, firstRow: 3, lastRow: 3 })).toBe(true);
+  });
+
+  test("a sheet with more merged cells than Excel tells at once is read, and the others with it", async () => {
+    const document = startDocument([
+      { name: "Herd", cells: { A1: { value: "a" } } },
+      { name: "Other", cells: { A1: { value: "b" } }, merges: ["C1:D1"] },
+    ]);
+    documents.push(document);
+    const merges = Array.from({ length: 1300 }, (_, row) => ({ row: row + 5, column: 1, rows: 1, columns: 2 }));
+    document.sheets[0]!.merges.push(...merges, { row: 0, column: 5, rows: 1_000_000, columns: 1 });
+    const port = openBook(new OfficeBookHost(ids, fakeRun(document, {})));
+    const [herd, other] = (await port.readBook()).sheets;
+    expect(new Set(herd!.merges.map(areaText)).size).toBe(1301);
+    expect(herd!.merges).toHaveLength(1301);
+    expect(other!.merges.map(areaText)).toEqual(["C1:D1"]);
+    const change = { sheet: "Herd", address: "C600", was: null, set: 1 };
+    await expect(port.changeCells({ id: "1", title: "", cells: [change] })).rejects.toMatchObject({ kind: "merged" });
+    await port.changeCells({ id: "2", title: "", cells: [{ ...change, address: "E600" }] });
+  });
+
+  test("borders down to the last row are not read as cells", async () => {
+    const document = startDocument([
+      { name: "Herd", cells: { A1: { value: "#NAME?", formula: "HERD.CELL.SCORE(1)" } } },
+    ]);
+    documents.push(document);
+    document.sheets[0]!.put(1_048_575, 11, { value: "", numberFormat: "0.0" });
+    const port = openBook(new OfficeBookHost(ids, fakeRun(document, {})));
+    expect((await port.readSheet("Herd")).rows).toHaveLength(1);
+    expect(await port.brokenFormulas()).toHaveLength(1);
+  });
+
+  test("a sheet in which rows are put in while it is read in parts is read again", async () => {
+    const rows = 120_000;
+    const document = startDocument([{ name: "Herd", cells: {} }]);
+    documents.push(document);
+    const sheet = document.sheets[0]!;
+    for (let row = 0; row < rows; row++) sheet.put(row, 0, { value: row, numberFormat: "General" });
+    const port = openBook(new OfficeBookHost(ids, fakeRun(document, {})));
+    let turns = 0;
+    document.turn = async () => {
+      turns += 1;
+      if (turns !== 7) return;
+      shiftRows(sheet, 10, 0, 1, 1);
+      sheet.put(10, 0, { value: "new", numberFormat: "General" });
+    };
+    const read = (await port.readSheet("Herd")).rows.map(([cell]) => cell);
+    expect(turns).toBeGreaterThan(7);
+    expect(read).toHaveLength(rows + 1);
+    expect(new Set(read).size).toBe(rows + 1);
+  });
+
+  test.each([
+    ["another formula", { value: 3, formula: "=1+2", numberFormat: "General" }],
+    ["text", { value: "12", numberFormat: "General" }],
+    ["nothing", { value: "", numberFormat: "General" }],
+  ])("%s that someone puts in the place of a broken formula stays", async (_, cell) => {
+    const cells = {
+      A1: { value: "#NAME?", formula: "HERD.CELL.SCORE(200)" },
+      A2: { value: "#NAME?", formula: "HERD.CELL.SCORE(400)" },
+    };
+    const broken = [1, 2].map((row) => ({ sheet: "Herd", address: `A${row}`, formula: "" }));
+    for (let at = 1; ; at++) {
+      const document = startDocument([{ name: "Herd", cells }]);
+      documents.push(document);
+      document.hasFunctions = true;
+      const sheet = document.sheets[0]!;
+      const port = openBook(new OfficeBookHost(ids, fakeRun(document, {})));
+      let turns = 0;
+      document.turn = async () => {
+        turns += 1;
+        if (turns === at) sheet.put(0, 0, { ...cell });
+      };
+      expect(await port.reenter(broken)).toEqual([]);
+      if (turns < at) break;
+      const { value, formula } = sheet.cell(0, 0);
+      const wanted: FakeCell = cell;
+      expect([at, wanted.formula ?? value, formula]).toEqual([at, wanted.formula ?? wanted.value, wanted.formula]);
+      expect(sheet.cell(1, 0)).toMatchObject({ value: 1 });
     }
   });
 });

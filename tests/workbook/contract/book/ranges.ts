@@ -1,8 +1,8 @@
 import type { BookPort, RangeToTable } from "../../../../src/workbook/book-port";
 import type { PlainArea, PlainSheet } from "../../../../src/workbook/plain-book";
 import type { PlainCell } from "../../../../src/workbook/port";
-import { refusedAs } from "../start";
-import { cows, feet, odd, startSheets } from "./start";
+import { refusal, refusedAs } from "../start";
+import { cows, feet, filled as filledSheet, odd, startSheets } from "./start";
 import type { SheetsHost, TestSheets } from "./test-sheets";
 
 const listArea: PlainArea = { firstRow: 2, firstColumn: 0, lastRow: 5, lastColumn: 3 };
@@ -91,8 +91,40 @@ export function rangeContract(host: SheetsHost): void {
     await refusedAs(port.takeBack(list.id), "protected");
     expect(await tables(feet.name)).toHaveLength(1);
     await book.deleteSheet(feet.name);
+    expect(await refusedAs(port.takeBack(list.id), "table-gone")).toMatch(/no table Trimmings/);
+    expect(port.pastChanges()).toEqual([{ id: list.id, title: list.title }]);
+  });
+
+  test("a range of which one formula fills several cells becomes no table", async () => {
+    const area: PlainArea = { firstRow: 0, firstColumn: 0, lastRow: 3, lastColumn: 1 };
+    const wanted = { ...list, sheet: filledSheet.name, area };
+    expect(await refusedAs(port.makeTable(wanted), "calculated")).toMatch(/B2:B4 on sheet Filled/);
+    expect(await tables(filledSheet.name)).toEqual([]);
+    expect((await book.cell(filledSheet.name, "B2")).hasFormula).toBe(true);
+    expect(await port.makeTable({ ...wanted, area: { ...area, lastColumn: 0 } })).toBe("Trimmings");
+  });
+
+  test("whichever step of taking a table back fails, there is a table or none, and it can be taken back again", async () => {
+    await port.makeTable(list);
+    const from = book.steps();
     await port.takeBack(list.id);
-    expect(port.pastChanges()).toEqual([]);
+    const steps = book.steps() - from;
+    for (let after = 0; after < steps; after++) {
+      const trial = await host.open(startSheets);
+      const user = trial.user();
+      await user.makeTable(list);
+      trial.failSteps(after, 1);
+      const outcome = await user.takeBack(list.id).then(
+        () => "taken back",
+        async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
+      );
+      trial.failSteps(0, 0);
+      const found = async () => (await user.readSheet(feet.name)).tables.length;
+      if (outcome === "failed") expect(await found()).toBe(1);
+      if (outcome !== "taken back") await user.takeBack(list.id);
+      expect(await found()).toBe(0);
+      expect(user.pastChanges()).toEqual([]);
+    }
   });
 
   test("whichever step fails, there is a table or none, and trying again makes it whole", async () => {
@@ -103,8 +135,16 @@ export function rangeContract(host: SheetsHost): void {
       const trial = await host.open(startSheets);
       const user = trial.user();
       trial.failSteps(after, 1);
-      await user.makeTable(list).catch(() => undefined);
+      const outcome = await user.makeTable(list).then(
+        () => "made",
+        async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
+      );
       trial.failSteps(0, 0);
+      const found = (await user.readSheet(feet.name)).tables.map(({ name, area }) => ({ name, area }));
+      const made = [{ name: "Trimmings", area: listArea }];
+      if (outcome === "failed") expect(found).toEqual([]);
+      else if (outcome === "made") expect(found).toEqual(made);
+      else expect([[], made]).toContainEqual(found);
       expect(await user.makeTable(list)).toBe("Trimmings");
       expect((await user.readSheet(feet.name)).tables.map(({ name }) => name)).toEqual(["Trimmings"]);
       await user.takeBack(list.id);

@@ -6,9 +6,9 @@ export async function startSheetsFile(sheets: readonly StartSheet[]): Promise<Ui
   const workbook = new Workbook();
   for (const { name, hidden = false, cells, merges = [], tables = [] } of sheets) {
     const sheet = workbook.addWorksheet(name, { state: hidden ? "hidden" : "visible" });
-    for (const [address, { value, formula, numberFormat }] of Object.entries(cells)) {
+    for (const [address, { value, formula, numberFormat, spills }] of Object.entries(cells)) {
       const cell = sheet.getCell(address);
-      cell.value = (formula === undefined ? value : { formula, result: resultOf(value) }) as never;
+      cell.value = (formula === undefined ? value : { formula, result: resultOf(value), ...arrayOf(spills) }) as never;
       if (numberFormat !== undefined) cell.numFmt = numberFormat;
     }
     for (const area of merges) sheet.mergeCells(area);
@@ -26,6 +26,10 @@ export async function startSheetsFile(sheets: readonly StartSheet[]): Promise<Ui
     }
   }
   return new Uint8Array((await workbook.xlsx.writeBuffer()) as unknown as ArrayBuffer);
+}
+
+function arrayOf(spills: string | undefined): object {
+  return spills === undefined ? {} : { shareType: "array", ref: spills };
 }
 
 function resultOf(value: unknown): unknown {

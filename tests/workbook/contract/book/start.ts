@@ -81,4 +81,18 @@ export const figures: StartSheet = {
   },
 };
 
-export const startSheets: readonly StartSheet[] = [feet, cows, odd, notes, empty, figures];
+/** A list of which one formula fills a column. */
+export const filled: StartSheet = {
+  name: "Filled",
+  cells: {
+    ...block("A", 1, [
+      ["Cow", "Twice"],
+      [1, null],
+      [2, 4],
+      [3, 6],
+    ]),
+    B2: { value: 2, formula: "A2:A4*2", spills: "B2:B4" },
+  },
+};
+
+export const startSheets: readonly StartSheet[] = [feet, cows, odd, notes, empty, figures, filled];

@@ -9,6 +9,8 @@ export interface StartCell {
   /** As typed, without "="; `value` is then what was saved with it. */
   readonly formula?: string;
   readonly numberFormat?: string;
+  /** Cells that the formula fills, its own first, such as "B2:B4". Their values are given as those of cells. */
+  readonly spills?: string;
 }
 
 export interface StartSheet {
