@@ -18,7 +18,7 @@ import type { PlainCell } from "../workbook/port";
 import type { Expression } from "./expression/expression";
 
 /** The screen of the pane that a block belongs to. */
-export type BlockScreen = "herd" | "cells" | "costs" | "due" | "report";
+export type BlockScreen = "herd" | "cells" | "costs" | "report";
 
 export interface Block {
   readonly id: string;
@@ -40,8 +40,6 @@ export interface BlockInput {
   /** What stands in it until someone changes it; a formula goes on with the workbook. */
   readonly usual: Expression;
   readonly format?: string;
-  /** The words it takes, where it takes only some. */
-  readonly choices?: readonly string[];
 }
 
 export type Part = Figure | Table | Series;
@@ -70,7 +68,6 @@ export interface Table {
   readonly rows: number;
   /** Formats of single cells, by the text in the first column, where a column mixes units. */
   readonly formats?: (firstCell: PlainCell, row: readonly PlainCell[]) => string | undefined;
-  readonly note?: string;
 }
 
 /**
@@ -90,7 +87,6 @@ export interface Series {
   before(day: Expression): Expression;
   /** The figures of a day, in the order of the columns behind the first. */
   figures(day: Expression): readonly Expression[];
-  readonly note?: string;
 }
 
 export type SeriesColumn = Pick<ResultColumn, "heading" | "format" | "unit">;

@@ -146,17 +146,16 @@ class Layout {
     if (beside !== "") this.#put(row, 2, { value: beside, look: "note" });
   }
 
-  #addSection(title: string, note: string | undefined): void {
+  #addSection(title: string): void {
     this.#row++;
     this.#put(this.#row++, 0, { value: title, look: "section" });
-    if (note !== undefined) this.#put(this.#row++, 0, { value: note, look: "note" });
   }
 
   #addTable(part: Table): void {
-    const { id, title, value, of, note } = part;
+    const { id, title, value, of } = part;
     const formula = value.text(this.#names());
     const columns = columnsOf(of, this.options.specOf);
-    this.#addSection(title, note);
+    this.#addSection(title);
     const top = this.#row;
     this.#places[id] = { row: top, column: 0 };
     const computed = this.#rowsOf(id);
@@ -190,8 +189,8 @@ class Layout {
   }
 
   #addSeries(part: Series): void {
-    const { id, title, length, columns, last, note } = part;
-    this.#addSection(title, note);
+    const { id, title, length, columns, last } = part;
+    this.#addSection(title);
     const top = this.#row;
     this.#places[id] = { row: top, column: 0 };
     columns.forEach(({ heading }, column) => {

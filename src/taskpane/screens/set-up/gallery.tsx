@@ -11,7 +11,6 @@ const SCREEN_NAMES: Readonly<Record<BlockScreen, string>> = {
   herd: "Claw health",
   cells: "Cell counts",
   costs: "Costs",
-  due: "What is due",
   report: "Reports",
 };
 
