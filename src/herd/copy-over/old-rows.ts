@@ -8,7 +8,8 @@ import type { LesionWords } from "../codes/words";
 import type { MappedTable } from "../mapping/read-mapped";
 import { mappedColumns } from "../mapping/targets";
 import { type DoubtfulCell, foldHeading, readHerdTable } from "../read-rows";
-import type { Values } from "./double-rows";
+import { isOwnName, isWordAmongFigures } from "../own-text";
+import { filledColumns, type Values } from "./double-rows";
 
 /** Why a row stays behind, and where. */
 export interface Refusal {
@@ -16,8 +17,8 @@ export interface Refusal {
   readonly why: string;
 }
 
-/** Columns in which a farm writes its own names. */
-const OWN_NAMES: ReadonlySet<string> = new Set(["group", "severity"]);
+/** What follows from the list of cows is left out where the table has no column for it: the old book keeps it. */
+const FROM_COWS: ReadonlySet<string> = new Set(["lactation", "daysInMilk"]);
 
 /** The rows of an old list, judged and written one by one. */
 export class OldRows {
@@ -25,7 +26,7 @@ export class OldRows {
   readonly #values: readonly Values[];
   readonly #unreadable: readonly DoubtfulCell[];
   readonly #doubts = new Map<number, Refusal[]>();
-  /** Headings of the table that is written to, by our heading folded; those of calculated columns are left out. */
+  /** Headings of the table that is written to, by our heading folded: those of columns that new rows fill. */
   readonly #headings: ReadonlyMap<string, string>;
 
   constructor(
@@ -40,9 +41,7 @@ export class OldRows {
     const { rows, doubtful } = readHerdTable(definition, list.content);
     this.#values = rows as readonly Values[];
     this.#unreadable = doubtful;
-    this.#headings = new Map(
-      (content?.columns ?? []).filter(({ calculated }) => !calculated).map(({ heading }) => [foldHeading(heading), heading]), // prettier-ignore
-    );
+    this.#headings = new Map(filledColumns(content).map((heading) => [foldHeading(heading), heading]));
     this.#noteDoubts(doubts);
   }
 
@@ -71,7 +70,7 @@ export class OldRows {
       if (value === null || column.key === "note") continue;
       const heading = this.#headings.get(foldHeading(column.heading));
       if (heading !== undefined) row[heading] = value;
-      else notes.push(`${column.heading}: ${this.#text(column.key, index)}`);
+      else if (!FROM_COWS.has(column.key)) notes.push(`${column.heading}: ${this.#text(column.key, index)}`);
     }
     const landmark = this.list.resolved.source.landmark;
     const from = this.#headings.get(foldHeading("Measured from"));
@@ -79,6 +78,12 @@ export class OldRows {
     const note = [this.#text("note", index), ...notes].filter((text) => text !== "").join("; ");
     if (note !== "") row[this.#noteHeading ?? "Note"] = note;
     return row;
+  }
+
+  /** Headings of the old list that are read and have no column to go to. */
+  leftOut(): readonly string[] {
+    if (this.content === undefined) return [];
+    return this.#columns.filter((column) => FROM_COWS.has(column.key) && !this.#headings.has(foldHeading(column.heading))).map(({ key }) => this.list.column(key)!.heading); // prettier-ignore
   }
 
   get #noteHeading(): string | undefined {
@@ -145,10 +150,8 @@ export class OldRows {
 
   #isOwnText(key: string, holds: ColumnDefinition["holds"], index: number): boolean {
     const cell = this.#cell(key, index);
-    if (typeof cell !== "string") return false;
-    const isNote = !/\d/.test(cell) && (holds === "number" || holds === "whole number" || holds === "day");
     const required = this.#columns.some((column) => column.key === key && column.required === true);
-    return (isNote && !required) || OWN_NAMES.has(key);
+    return (isWordAmongFigures(holds, cell) && !required) || isOwnName(key, cell);
   }
 
   /** The workbook has no table, no scale or no column for the row. */
@@ -160,7 +163,7 @@ export class OldRows {
       const scale: MobilityScale = this.list.column("score")?.unit === "1-5" ? "1-5" : "0-3";
       if (scale !== this.scale) return [{ address: at, why: `The score is on the scale ${scale}, those of the workbook on ${this.scale}: they cannot be converted.` }]; // prettier-ignore
     }
-    const missing = this.#columns.filter(({ key, heading }) => this.#cell(key, index) !== null && !this.#headings.has(foldHeading(heading))); // prettier-ignore
+    const missing = this.#columns.filter(({ key, heading }) => this.#cell(key, index) !== null && !FROM_COWS.has(key) && !this.#headings.has(foldHeading(heading))); // prettier-ignore
     const needed = missing.filter(({ required }) => required === true);
     const lost = this.#noteHeading === undefined ? missing : needed;
     return lost.map(({ key, heading }) => ({ address: this.list.address(key, index), why: `Table ${source.table} has no column ${heading}.` })); // prettier-ignore

@@ -54,7 +54,7 @@ export interface CopyPreview {
   /** What would be written, under the headings of the tables as they stand. */
   readonly rows: readonly { readonly table: string; readonly rows: readonly NewRow[] }[];
   readonly left: readonly LeftRow[];
-  /** Columns of the old book that are read as none of ours: "Butterfat on Milk recording". */
+  /** Columns of the old book that are read as none of ours, or have no place here: "Butterfat on Milk recording". */
   readonly notRead: readonly string[];
   /** What of the mapping is not there, in plain sentences. */
   readonly problems: readonly string[];
@@ -71,6 +71,7 @@ export function previewCopy({ book, mapping, words, asOf }: OldBook, target: Cop
   const counts: CopyCount[] = [];
   const rows: { table: string; rows: NewRow[] }[] = [];
   const left: LeftRow[] = [];
+  const notRead = old.flatMap(columnsNotRead);
   for (const { name } of herdTables) {
     const lists = old.filter(({ resolved }) => resolved.source.table === name);
     if (lists.length === 0) continue;
@@ -81,6 +82,7 @@ export function previewCopy({ book, mapping, words, asOf }: OldBook, target: Cop
     let filled = 0;
     for (const list of lists) {
       const oldRows = new OldRows(list, words, doubts, content, target.scale);
+      notRead.push(...oldRows.leftOut().map((heading) => `${heading} on ${list.resolved.source.sheet}`));
       for (let index = 0; index < list.content.rows.length; index++) {
         if (oldRows.isBlank(index)) continue;
         filled++;
@@ -96,7 +98,7 @@ export function previewCopy({ book, mapping, words, asOf }: OldBook, target: Cop
     if (over.length > 0) rows.push({ table: name, rows: over });
     left.push(...stay);
   }
-  return { counts, rows, left, notRead: old.flatMap(columnsNotRead), problems: broken };
+  return { counts, rows, left, notRead, problems: broken };
 }
 
 /** The one save that copies what the preview shows; undefined where nothing comes over. */

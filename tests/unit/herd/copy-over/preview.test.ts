@@ -153,3 +153,57 @@ test("whatever stands in the cells, rows in are rows over and rows listed, and n
     { numRuns: 100 },
   );
 });
+
+describe("lists here that lack columns of the old book", () => {
+  const headings = ["Visit", "Tag", "Lact", "Found", "Zone no"];
+  const lines = [
+    [46_000, 1, 2, "SU", 4],
+    [46_000, 1, 2, "SU", 5],
+    [46_001, 2, 3, "DD", null],
+  ];
+  const feet = sheet("Feet", [headings, ...lines], { days: [0], table: "Feet" });
+  const columns = ["date", "cow", "lactation", "lesion", "zone"].map((key, column) => ({ key, heading: headings[column]!, column })); // prettier-ignore
+  const sources = [{ table: "Findings" as const, sheet: "Feet", source: "Feet", headingRow: 0, columns }];
+  const from = { book: book(feet), mapping: { sources }, words: new LesionWords(), asOf: AS_OF };
+  const here = (...wanted: readonly TableContent["columns"][number][]): CopyTarget => ({
+    tables: [{ name: "Findings", sheet: "Feet", columns: wanted, rowCount: 0, rows: [] }],
+    scale: "0-3",
+  });
+  const [date, cow, lesion, note, zone] = ["Date", "Cow", "Lesion", "Note", "Zone"].map((heading) => ({ heading, calculated: false })); // prettier-ignore
+
+  test("take the zone into the note, leave out what follows from Cows and say so", () => {
+    const preview = previewCopy(from, here(date!, cow!, lesion!, note!));
+    expect(preview.rows[0]!.rows).toEqual([
+      { Date: { day: 46_000 }, Cow: 1, Lesion: "SU", Note: "Zone: 4" },
+      { Date: { day: 46_000 }, Cow: 1, Lesion: "SU", Note: "Zone: 5" },
+      { Date: { day: 46_001 }, Cow: 2, Lesion: "DD" },
+    ]);
+    expect(preview.notRead).toEqual(["Lact on Feet"]);
+  });
+
+  test("hold every row already when they are copied to once more", () => {
+    const first = here(date!, cow!, lesion!, note!);
+    const again = previewCopy(from, withRows(first, previewCopy(from, first)));
+    expect(again.counts).toEqual([{ table: "Findings", rows: 3, over: 0, double: 3, doubtful: 0 }]);
+  });
+
+  test("a row of two that are alike here but for the zone comes over where one of them is here", () => {
+    const first = here(date!, cow!, lesion!, note!);
+    const one = { ...first, tables: [{ ...first.tables[0]!, rowCount: 1, rows: [[46_000, 1, "SU", "seen by A"]] }] };
+    expect(previewCopy(from, one).counts).toEqual([{ table: "Findings", rows: 3, over: 2, double: 1, doubtful: 0 }]);
+  });
+
+  test("columns that only older lists have count as lacking", () => {
+    const preview = previewCopy(from, here(date!, cow!, lesion!, note!, { ...zone!, oldRowsOnly: true }));
+    expect(preview.rows[0]!.rows[0]).toEqual({ Date: { day: 46_000 }, Cow: 1, Lesion: "SU", Note: "Zone: 4" });
+  });
+
+  test("without a note a row with what has no column stays behind and is told; the others come over", () => {
+    const preview = previewCopy(from, here(date!, cow!, lesion!));
+    expect(preview.rows[0]!.rows).toEqual([{ Date: { day: 46_001 }, Cow: 2, Lesion: "DD" }]);
+    expect(preview.left.map(({ address, why }) => [address, why])).toEqual([
+      ["E2", "Table Findings has no column Zone."],
+      ["E3", "Table Findings has no column Zone."],
+    ]);
+  });
+});
