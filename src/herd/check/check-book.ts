@@ -1,6 +1,7 @@
 import type { DaySerial } from "../../core/shared/days";
 import { wordsTable } from "../../workbook/words-table";
 import { LesionWords } from "../codes/words";
+import { wrongDays } from "../mapping/book-problems";
 import { guessBook } from "../mapping/guess-book";
 import type { Mapping } from "../mapping/mapping";
 import { openQuestions } from "../mapping/open-questions";
@@ -70,5 +71,9 @@ function guessed(book: PlainBook): FoundMapping {
 function known({ mapping, problems }: StoredMapping, book: PlainBook): FoundMapping {
   const ours = guessBook(book).sources.filter((source) => source.own && !mapping.sources.some(({ table }) => table === source.table)); // prettier-ignore
   const own = new Set<string>(ours.map(({ table }) => table));
-  return { mapping: { sources: [...mapping.sources, ...ours] }, own, remarks: problems.map(({ text }) => text) };
+  return {
+    mapping: { sources: [...mapping.sources, ...ours] },
+    own,
+    remarks: [...wrongDays(book), ...problems.map(({ text }) => text)],
+  };
 }

@@ -12,6 +12,10 @@ import { findWords, type KnownWord } from "./found-words";
 import { mappingOf } from "./lists";
 import { oldWords, unknownIn } from "./old-words";
 
+/** Whoever knows how the book was made has to put its dates right: switching the setting moves the days that are shown. */
+const FROM_1904 =
+  "Its days are counted from 1904, so every date would come over four years off. Make a copy whose days are counted from 1900, see that its dates are right, and choose that.";
+
 /** Opens an old book. `here` are the words that this workbook explains. */
 export async function readOldBook(
   open: () => Promise<PlainBook>,
@@ -21,6 +25,7 @@ export async function readOldBook(
 ): Promise<CopyEvent> {
   try {
     const book = await open();
+    if (book.from1904 === true) throw new Error(FROM_1904);
     const { lists, problems, refused, broken } = findLists(book, storedMapping(book));
     const { known } = findWords(book, lists, tableContent(book, wordsTable.name));
     const unknown = unknownIn({ book, lists, known }, here);

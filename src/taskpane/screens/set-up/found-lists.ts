@@ -1,3 +1,4 @@
+import { wrongDays } from "../../../herd/mapping/book-problems";
 import { type Block, type BlockColumn, columnCells } from "../../../herd/mapping/block";
 import { findBlocks } from "../../../herd/mapping/find-blocks";
 import { guessAs, guessUnitAs } from "../../../herd/mapping/guess-as";
@@ -102,7 +103,7 @@ export function findLists(book: PlainBook, stored: StoredMapping | undefined): F
   const isMapped = kept !== undefined && kept.sources.length > 0;
   return {
     lists: [...lists.values()],
-    problems: isMapped ? [] : guess.problems,
+    problems: isMapped ? wrongDays(book) : guess.problems,
     refused: stored?.problems.map(({ text }) => text) ?? [],
     notes: kept?.notes ?? [],
     broken: kept?.broken ?? [],

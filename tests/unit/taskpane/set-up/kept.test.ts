@@ -1,5 +1,9 @@
 import { day } from "../../../../src/core/shared/days";
+import { checkBook } from "../../../../src/herd/check/check-book";
+import { storedMapping } from "../../../../src/herd/mapping/stored-mapping";
 import { checkedIn } from "../../../../src/taskpane/screens/set-up/check-model";
+import { readOldBook } from "../../../../src/taskpane/screens/set-up/copy-effects";
+import { findLists } from "../../../../src/taskpane/screens/set-up/found-lists";
 import { foundText } from "../../../../src/taskpane/screens/set-up/doubts";
 import { newTaskId } from "../../../../src/taskpane/screens/set-up/task";
 import { sectionState } from "../../../../src/taskpane/screens/set-up/summaries";
@@ -191,4 +195,18 @@ test("what could not be read is told as a sentence, and never as something that 
   driver.ports.book.readBook = () => Promise.reject(new Error("the line broke.."));
   await driver.settle();
   expect(driver.state.reading).toEqual({ kind: "failed", message: "The line broke." });
+});
+
+describe("a book that counts its days from 1904", () => {
+  test("is not copied from", async () => {
+    const old = { ...book(milk, mapping(...MILK_ROWS)), from1904: true };
+    const event = await readOldBook(() => Promise.resolve(old), "old.xlsx", [], 1);
+    expect(event).toMatchObject({ type: "old book refused", message: expect.stringContaining("1904") as string });
+  });
+
+  test("is told of also where the lists are mapped", () => {
+    const old = { ...book(milk, mapping(...MILK_ROWS)), from1904: true };
+    expect(findLists(old, storedMapping(old)).problems.join(" ")).toContain("1904");
+    expect(checkBook(old, TODAY).remarks.join(" ")).toContain("1904");
+  });
 });
