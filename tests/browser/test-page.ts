@@ -1,10 +1,9 @@
-import { createRequire } from "node:module";
 import { join } from "node:path";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
-import webpack, { type Configuration } from "webpack";
 import { serve, type TrialServer } from "../../src/entries/trial-build/server";
 
 const ROOT = join(__dirname, "../..");
+const BUILT = join(ROOT, ".cache/pages");
 
 export interface TestPageOptions {
   /** Folder beside this file with the page's entry.tsx or entry.ts; also the name of its build. */
@@ -19,10 +18,7 @@ export interface OpenedPage {
   readonly errors: string[];
 }
 
-/**
- * A page of a test's own, built as the pane ships but for the shortening of its scripts, under the policy that the
- * trial's server sends.
- */
+/** A page of a test's own, as it was built before the tests began, under the policy that the trial's server sends. */
 export class TestPage {
   private constructor(
     private readonly server: TrialServer,
@@ -31,12 +27,11 @@ export class TestPage {
   ) {}
 
   static async start({ name, today }: TestPageOptions): Promise<TestPage> {
-    const built = join(ROOT, ".cache", name);
-    await build(name, built);
     const mounts = [
       { path: "/sample-workbooks/", folder: join(ROOT, "sample-workbooks") },
+      { path: "/chunks/", folder: join(BUILT, "chunks") },
       { path: "/", folder: join(__dirname, "page") },
-      { path: "/", folder: built },
+      { path: "/", folder: join(BUILT, name) },
     ];
     const browser = await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
     return new TestPage(await serve(mounts, 0), browser, today);
@@ -60,33 +55,4 @@ export class TestPage {
     await this.browser.close();
     await this.server.close();
   }
-}
-
-async function build(name: string, path: string): Promise<void> {
-  const configurations = createRequire(__filename)(join(ROOT, "webpack.config.js")) as Configuration[];
-  const trial = configurations.find((configuration) => configuration.name === "trial")!;
-  const compiler = webpack({
-    ...trial,
-    name,
-    mode: "production",
-    entry: { page: join(__dirname, name, "entry") },
-    output: { path, filename: "[name].js", publicPath: "auto" },
-    cache: false,
-    // A script of this size takes seconds to shorten, and runs no otherwise.
-    optimization: { ...trial.optimization, minimize: false },
-    module: { rules: trial.module!.rules!.map((rule) => withoutFolder(rule)) },
-  })!;
-  await new Promise<void>((resolve, reject) => {
-    compiler.run((error, stats) => {
-      if (error) reject(error);
-      else if (stats?.hasErrors() === true) reject(new Error(stats.toString({ preset: "errors-only" })));
-      else resolve();
-    });
-  });
-  await new Promise<void>((resolve) => compiler.close(() => resolve()));
-}
-
-/** The rules of the project for TypeScript, on the test's own files too. */
-function withoutFolder(rule: unknown): object {
-  return { ...(rule as object), include: undefined };
 }

@@ -1,4 +1,11 @@
-import { type Browser, type BrowserContextOptions, chromium, type Frame, type Page } from "playwright-core";
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Frame,
+  type Page,
+} from "playwright-core";
 import type { Session } from "../../src/trial/session";
 
 declare global {
@@ -29,7 +36,7 @@ let browser: Browser | undefined;
 export async function openTrial(options: BrowserContextOptions = {}): Promise<TrialPage> {
   const address = process.env["TRIAL_ADDRESS"]!;
   browser ??= await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
-  const context = await browser.newContext({ viewport: { width: 1440, height: 860 }, ...options });
+  const { context, leave } = await contextFor(browser, options);
   const page = await context.newPage();
   const outside: string[] = [];
   const errors: string[] = [];
@@ -46,7 +53,33 @@ export async function openTrial(options: BrowserContextOptions = {}): Promise<Tr
   const pane = page.frame({ url: /pane\.html$/ });
   if (!pane) throw new Error("the page has no pane");
   await pane.getByRole("tab", { name: "Explain" }).click();
-  return { page, pane, outside, errors, close: () => context.close() };
+  return { page, pane, outside, errors, close: () => leave(page) };
+}
+
+const VIEWPORT = { width: 1440, height: 860 };
+let shared: BrowserContext | undefined;
+
+/**
+ * What a page of a new user is opened in. Those without wishes of their own come one after the other in the same, whose
+ * scripts the browser has read already; each leaves nothing behind.
+ */
+async function contextFor(
+  browser: Browser,
+  options: BrowserContextOptions,
+): Promise<{ readonly context: BrowserContext; leave(page: Page): Promise<void> }> {
+  if (Object.keys(options).length > 0) {
+    const context = await browser.newContext({ viewport: VIEWPORT, ...options });
+    return { context, leave: () => context.close() };
+  }
+  const context = (shared ??= await browser.newContext({ viewport: VIEWPORT }));
+  return {
+    context,
+    async leave(page) {
+      await page.evaluate(() => localStorage.clear());
+      await context.clearPermissions();
+      for (const opened of context.pages()) await opened.close();
+    },
+  };
 }
 
 /**
@@ -84,7 +117,7 @@ export function trialForEachTest(): TrialPage {
 /** Lets go of the browser; it serves the other test files still. */
 export async function leaveBrowser(): Promise<void> {
   await browser?.close();
-  browser = undefined;
+  browser = shared = undefined;
 }
 
 /** Waits until the workbook named above the grid is computed. */

@@ -2,12 +2,16 @@ import { spawn } from "node:child_process";
 import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
 import { launchBrowser } from "./browser.mjs";
+import { buildPages } from "./build-pages.mjs";
 
 const ROOT = fileURLToPath(new URL("../../..", import.meta.url));
 
-/** Builds and serves the trial page with the command that users type, and starts one browser for all tests. */
+/**
+ * Builds and serves the trial page with the command that users type, builds the pages of the tests' own, and starts one
+ * browser for all tests.
+ */
 export default async function setUp() {
-  const [trial, browser] = await Promise.all([startTrial(), launchBrowser()]);
+  const [trial, browser] = await Promise.all([startTrial(), launchBrowser(), buildPages()]);
   process.env.TRIAL_ADDRESS = trial.address;
   process.env.BROWSER_ENDPOINT = browser.wsEndpoint();
   globalThis.stopBrowserTests = async () => {
