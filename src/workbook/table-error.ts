@@ -121,7 +121,7 @@ export function columnMissing(table: string, heading: string): TableError {
 }
 
 export function sheetProtected(sheet: string): TableError {
-  return new TableError("protected", `Sheet ${sheet} is protected: unprotect it under Review, then save again.`);
+  return new TableError("protected", `Sheet ${sheet} is protected: unprotect it under Review, then try again.`);
 }
 
 export function tableFull(table: string, sheet: string): TableError {
@@ -150,6 +150,26 @@ export function hostFailed(cause: unknown): TableError {
   return new TableError("failed", `Nothing was saved: ${reasonOf(cause)}. What you typed is kept; try again.`, {
     cause,
   });
+}
+
+export function notRead(cause: unknown): TableError {
+  return new TableError("failed", `The workbook could not be read: ${reasonOf(cause)}. Try again.`, { cause });
+}
+
+export function notShown(cause: unknown): TableError {
+  return new TableError("failed", `The cell could not be shown: ${reasonOf(cause)}. Try again.`, { cause });
+}
+
+export function notTakenBack(cause: unknown): TableError {
+  return new TableError("failed", `Nothing was taken back: ${reasonOf(cause)}. Try again.`, { cause });
+}
+
+export function takeBackUncertain(cause: unknown): TableError {
+  return new TableError(
+    "uncertain",
+    `The workbook broke off while taking back: ${reasonOf(cause)}. Take it back again: what is already gone is passed over.`,
+    { cause },
+  );
 }
 
 export function hostUncertain(cause: unknown): TableError {

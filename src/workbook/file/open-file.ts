@@ -6,7 +6,7 @@ import { type Protection, readProtection } from "../../xlsx/protection";
 import { readWorkbook } from "../../xlsx/read";
 import { saveEdits } from "../../xlsx/save-edits";
 import type { Unwatch } from "../port";
-import { hostFailed, hostUncertain, TableError, workbookClosed } from "../table-error";
+import { hostFailed, hostUncertain, notRead, TableError, workbookClosed } from "../table-error";
 import type { WorkbookChange } from "../table-port";
 import { FileBook } from "./file-book";
 import type { Making } from "./make";
@@ -95,7 +95,7 @@ export class OpenFile {
       if (error instanceof FileGone) throw workbookClosed(error);
       if (error instanceof WorkbookFileError)
         throw new TableError("failed", `The file cannot be read: ${error.message}.`);
-      throw hostFailed(error);
+      throw notRead(error);
     }
   }
 

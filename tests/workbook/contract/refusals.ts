@@ -48,7 +48,9 @@ export function refusalContract(host: TestHost): void {
   test("a protected sheet", async () => {
     await book.other.protectSheet("Findings");
     const before = await wholeBook(port);
-    expect(await refusedAs(saveBoth({ append: "Findings", rows: [finding(103)] }), "protected")).toMatch(/Findings/);
+    expect(await refusedAs(saveBoth({ append: "Findings", rows: [finding(103)] }), "protected")).toBe(
+      "Sheet Findings is protected: unprotect it under Review, then try again.",
+    );
     const row = rowAsRead(await port.readTable("Findings"), 0);
     await refusedAs(saveBoth({ update: row, set: { Note: "seen" } }), "protected");
     expect(await wholeBook(port)).toEqual(before);
@@ -117,6 +119,18 @@ export function refusalContract(host: TestHost): void {
   ])("%s is not written", async (_, row) => {
     await refusedAs(saveBoth({ append: "Care", rows: [row] }), "unwritable");
     expect(await typedRows(port, "Scores")).toEqual([]);
+  });
+
+  test("what cannot be read is told as such: nothing was to be saved", async () => {
+    for (const read of [() => port.listTables(), () => port.readTable("Care")]) {
+      const from = book.steps();
+      await read();
+      if (book.steps() === from) continue;
+      book.failSteps(0, 1);
+      const told = await read().catch((error: unknown) => error);
+      book.failSteps(0, 0);
+      expect((told as Error).message).not.toMatch(/saved|typed/);
+    }
   });
 
   test("a closed workbook", async () => {

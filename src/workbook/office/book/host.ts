@@ -2,7 +2,7 @@ import type { AppliedCell, BookHost, CellEdit, TableRange } from "../../book-hos
 import type { BrokenFormula, FunctionsAnswer } from "../../book-port";
 import type { PlainBook, PlainSheet } from "../../plain-book";
 import type { CellPlace } from "../../port";
-import { hostFailed, sheetGone, sheetHidden } from "../../table-error";
+import { hostFailed, notRead, notShown, sheetGone, sheetHidden, type TableError } from "../../table-error";
 import { knownError } from "../tables/errors";
 import { type RunExcel, runExcel } from "../tables/run";
 import { editCells } from "./edit-cells";
@@ -34,7 +34,7 @@ export class OfficeBookHost implements BookHost {
   }
 
   show({ sheet: name, address }: CellPlace): Promise<void> {
-    return this.reading(async (context) => {
+    return this.running(notShown, async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject(name);
       sheet.load("name,visibility");
       await context.sync();
@@ -74,7 +74,7 @@ export class OfficeBookHost implements BookHost {
 
   reenter(cells: readonly CellPlace[]): Promise<readonly BrokenFormula[]> {
     const isWanted = isAmong(cells);
-    return this.reading(async (context) => {
+    return this.running(hostFailed, async (context) => {
       const ids = await this.ids();
       const wanted = broken(await herdFormulas(context, ids)).filter(isWanted);
       if (wanted.length === 0) return [];
@@ -96,11 +96,18 @@ export class OfficeBookHost implements BookHost {
     });
   }
 
-  private async reading<T>(work: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+  private reading<T>(work: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+    return this.running(notRead, work);
+  }
+
+  private async running<T>(
+    failed: (cause: unknown) => TableError,
+    work: (context: Excel.RequestContext) => Promise<T>,
+  ): Promise<T> {
     try {
       return await this.run(work);
     } catch (error) {
-      throw knownError(error) ?? hostFailed(error);
+      throw knownError(error) ?? failed(error);
     }
   }
 }

@@ -6,9 +6,11 @@ import {
   hostFailed,
   hostUncertain,
   nameTaken,
+  notTakenBack,
   sheetGone,
   sheetProtected,
   tableGone,
+  takeBackUncertain,
 } from "../../table-error";
 import { describeTables } from "../tables/describe";
 import { knownError } from "../tables/errors";
@@ -74,7 +76,7 @@ export async function unmakeTable(run: RunExcel, name: string): Promise<void> {
       await context.sync();
     });
   } catch (error) {
-    throw knownError(error) ?? (hasBegun ? hostUncertain(error) : hostFailed(error));
+    throw knownError(error) ?? (hasBegun ? takeBackUncertain(error) : notTakenBack(error));
   }
 }
 

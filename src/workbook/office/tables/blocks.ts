@@ -7,7 +7,7 @@ import {
   standingCells,
   type WrittenBlock,
 } from "../../saving/written-block";
-import { hostFailed, hostUncertain, sheetGone, sheetProtected } from "../../table-error";
+import { notTakenBack, sheetGone, sheetProtected, takeBackUncertain } from "../../table-error";
 import type { CellBlock } from "../../table-port";
 import { isFormula } from "./cells";
 import { knownError } from "./errors";
@@ -49,10 +49,10 @@ export async function removeBlock(run: RunExcel, block: WrittenBlock): Promise<v
       }),
     );
   } catch (error) {
-    if (!hasBegun) throw knownError(error) ?? hostFailed(error);
+    if (!hasBegun) throw knownError(error) ?? notTakenBack(error);
     // Its looks cannot be put back: what is left of it goes too.
     await run((context) => takeOut(context, block, () => undefined)).catch(() => {
-      throw hostUncertain(error);
+      throw takeBackUncertain(error);
     });
   }
 }

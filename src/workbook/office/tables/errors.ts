@@ -5,13 +5,13 @@ export function knownError(error: unknown): TableError | undefined {
   if (error instanceof TableError) return error;
   switch (codeOf(error)) {
     case "AccessDenied":
-      return new TableError("protected", "The sheet or the workbook is protected: unprotect it, then save again.", {
+      return new TableError("protected", "The sheet or the workbook is protected: unprotect it, then try again.", {
         cause: error,
       });
     case "InactiveWorkbook":
       return workbookClosed(error);
     case "ItemNotFound":
-      return new TableError("table-gone", "A table was deleted or renamed meanwhile. Nothing was written.", {
+      return new TableError("table-gone", "A table or a sheet was deleted or renamed meanwhile. Nothing was written.", {
         cause: error,
       });
     default:

@@ -1,6 +1,6 @@
 import type { Unwatch } from "../../port";
 import type { BegunBlock, StandingCell, WrittenBlock } from "../../saving/written-block";
-import { hostFailed, tableGone } from "../../table-error";
+import { notRead, tableGone } from "../../table-error";
 import type { AppliedEdit, Edit, RowCounts, TableHost } from "../../table-host";
 import type { CellBlock, NewTable, TableContent, TableInfo, WorkbookChange } from "../../table-port";
 import { applyEdits } from "./apply-edits";
@@ -63,7 +63,7 @@ export class OfficeHost implements TableHost {
     try {
       return await this.run(work);
     } catch (error) {
-      throw knownError(error) ?? hostFailed(error);
+      throw knownError(error) ?? notRead(error);
     }
   }
 }

@@ -74,6 +74,20 @@ export function readingContract(host: SheetsHost): void {
     await refusedAs(port.show({ sheet: odd.name, address: "here" }), "unwritable");
   });
 
+  test("what cannot be read or shown is told as such: nothing was to be saved", async () => {
+    const reads = [() => port.readBook(), () => port.readSheet(feet.name), () => port.brokenFormulas()];
+    for (const read of [...reads, () => port.show({ sheet: feet.name, address: "B5" })]) {
+      const from = book.steps();
+      await read();
+      if (book.steps() === from) continue;
+      book.failSteps(0, 1);
+      const told = await read().catch((error: unknown) => error);
+      book.failSteps(0, 0);
+      expect(told).toBeInstanceOf(Error);
+      expect((told as Error).message).not.toMatch(/saved|typed/);
+    }
+  });
+
   test("a closed workbook", async () => {
     await book.close();
     await refusedAs(port.readBook(), "closed");
