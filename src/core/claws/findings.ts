@@ -12,6 +12,8 @@ export interface Findings {
   /** Codes of the claw disorder key, SOUND or UNKNOWN. */
   readonly lesions: WordColumn;
   readonly dates: ArrayLike<number>;
+  /** Where it says no, a row only tells whether a later one is a repeat; absent where all rows count. */
+  isCounted?(row: number): boolean;
 }
 
 /** What the rows of a sheet of findings held. */

@@ -44,6 +44,7 @@ const SITES = 1 << SITE_BITS;
  * Marks new cases and repeats. A row is a new case when the same lesion (forms count as their parent) was not
  * recorded on the same foot of the same cow within the `gapDays` before; of several rows of one day the first. Every
  * record starts the gap anew, so that a lesion looked at again and again stays one case. Rows may stand in any order.
+ * Rows that are not counted start gaps too, but are no case in the end and stand in no tally.
  */
 export function markNewCases(findings: Findings, gapDays: number): MarkedRows {
   const cases = casesOf(findings);
@@ -61,16 +62,23 @@ export function markNewCases(findings: Findings, gapDays: number): MarkedRows {
       lastDays[site] = day;
     }
   }
+  const { isCounted } = findings;
+  if (isCounted !== undefined) {
+    for (let row = 0; row < marks.length; row++) if (!isCounted(row)) marks[row] = NO_CASE;
+  }
   return cases;
 }
 
 interface Cases extends MarkedRows {
   /** Foot and lesion, forms as their parent, as one number; only where the row is a case. */
   readonly sites: Uint8Array;
+  /** How many rows are cases, counted or not. */
+  readonly caseRows: number;
 }
 
 /** The rows that are cases, each marked as a new one, with disorder and cow; counts why the others are none. */
-function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
+function casesOf(findings: Findings): Cases {
+  const { cows, feet, lesions, dates } = findings;
   const [cowWords, footWords, lesionWords] = [asWords(cows), asWords(feet), asWords(lesions)];
   const numbers = new Int32Array(cowWords.places.length);
   const cowOfWord = new Int32Array(cowWords.count + 1).fill(NO_CASE);
@@ -82,6 +90,7 @@ function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
   const lesionOfWord = [NO_CASE, ...lesionWords.words.map(lesionNumber)];
   const rows = numbers.length;
   const [marks, places, sites] = [new Int8Array(rows).fill(NO_CASE), new Uint8Array(rows), new Uint8Array(rows)];
+  let caseRows = 0;
   let used = 0;
   let sound = 0;
   let withoutLesion = 0;
@@ -92,17 +101,19 @@ function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
   for (let row = 0; row < rows; row++) {
     const lesion = lesionWords.places[row]!;
     const cowWord = cowWords.places[row]!;
+    const one = findings.isCounted?.(row) === false ? 0 : 1;
     if (lesion === NO_WORD) {
-      if (cowWord !== NO_WORD) withoutLesion++;
+      if (cowWord !== NO_WORD) withoutLesion += one;
       continue;
     }
     const place = lesionOfWord[lesion]!;
-    if (place === IS_SOUND) sound++;
-    else if (place === IS_UNKNOWN) unknownLesion++;
-    else if (cowWord === NO_WORD) withoutCow++;
-    else if (Number.isNaN(dates[row]!)) withoutDate++;
+    if (place === IS_SOUND) sound += one;
+    else if (place === IS_UNKNOWN) unknownLesion += one;
+    else if (cowWord === NO_WORD) withoutCow += one;
+    else if (Number.isNaN(dates[row]!)) withoutDate += one;
     else {
-      used++;
+      caseRows++;
+      used += one;
       let cow = cowOfWord[cowWord]!;
       if (cow < 0) {
         cow = allDiffer ? firstWords.length : cowNumbers.of(cowWords.words[cowWord - 1]!);
@@ -110,7 +121,7 @@ function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
         if (cow === firstWords.length) firstWords.push(cowWord);
       }
       const foot = footOfWord[footWords.places[row]!]!;
-      if (foot === NO_FOOT) withoutFoot++;
+      if (foot === NO_FOOT) withoutFoot += one;
       marks[row] = NEW_CASE;
       places[row] = place;
       numbers[row] = cow;
@@ -119,7 +130,7 @@ function casesOf({ cows, feet, lesions, dates }: Findings): Cases {
   }
   const tally = { used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot };
   const cowName = (cow: number): string => cowWords.words[firstWords[cow]! - 1]!;
-  return { marks, disorders: places, cows: numbers, cowCount: firstWords.length, cowName, sites, tally };
+  return { marks, disorders: places, cows: numbers, cowCount: firstWords.length, cowName, sites, caseRows, tally };
 }
 
 function lesionNumber(word: string): number {
@@ -135,12 +146,12 @@ interface CasesByCow {
 }
 
 /** The rows of the cases cow by cow, those of a cow by date, those of a day as they stand in the sheet. */
-function byCow({ marks, cows, cowCount, sites, tally }: Cases, dates: ArrayLike<number>): CasesByCow {
+function byCow({ marks, cows, cowCount, sites, caseRows }: Cases, dates: ArrayLike<number>): CasesByCow {
   // Counted two places on: while rows are placed, the entry before grows from the cow's first place to the next cow's.
   const firstOfCow = new Int32Array(cowCount + 2);
   for (let row = 0; row < marks.length; row++) if (marks[row] !== NO_CASE) firstOfCow[cows[row]! + 2]!++;
   for (let cow = 2; cow < firstOfCow.length; cow++) firstOfCow[cow]! += firstOfCow[cow - 1]!;
-  const [rowsByCow, daysAndSites] = [new Int32Array(tally.used), new Int32Array(tally.used)];
+  const [rowsByCow, daysAndSites] = [new Int32Array(caseRows), new Int32Array(caseRows)];
   const daysAndSite = (row: number): number => (dates[row]! << SITE_BITS) | sites[row]!;
   let areByDate = true;
   let last = -Infinity;

@@ -5,6 +5,7 @@ import { type Column, numbersOf } from "../columns";
 import { defineFunction, withDefault } from "../define";
 import { number } from "../scalars";
 import {
+  countedParameter,
   cowsParameter,
   datesParameter,
   feetParameter,
@@ -62,6 +63,7 @@ export const cowRepeats = defineFunction({
       `${USUAL_CASES} (common practice)`,
     ),
     gapDays: gapParameter,
+    counted: countedParameter,
   },
   result: { shape: "table", columns },
   sources: [commonPractice(`${USUAL_CASES} new cases in a period mark a cow to talk about.`), gapSource],
@@ -92,6 +94,22 @@ export const cowRepeats = defineFunction({
       result: [headings, ["8", 1, 0, 45_320, "", "IP"], ["7", 1, 0, 45_300, "LH", "U"]],
       origin: "hand",
       where: "one case each, the later first",
+    },
+    {
+      arguments: [
+        [[7], [7], [7]],
+        [["LH"], ["LH"], ["RH"]],
+        [["SU"], ["SU"], ["DD"]],
+        [[45_300], [45_310], [45_320]],
+        45_292,
+        45_657,
+        1,
+        null,
+        [["no"], ["yes"], ["yes"]],
+      ],
+      result: [headings, ["7", 1, 1, 45_320, "RH", "DD"]],
+      origin: "hand",
+      where: "the ulcer counted repeats the one that is not; the dermatitis is new",
     },
   ],
   compute(args, remarks) {

@@ -6,8 +6,8 @@ import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { commonPractice } from "../../core/shared/source";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { type Column, columnOf, numbersOf, wordsOf } from "../columns";
-import { type Remarks, required, withDefault } from "../define";
-import { date, number } from "../scalars";
+import { optional, type Remarks, required, withDefault } from "../define";
+import { choice, date, number } from "../scalars";
 import { settingsTable } from "../tables";
 import { cows, dates, feet, lesions, lesionSelection } from "./kinds";
 
@@ -37,6 +37,13 @@ export const gapParameter = withDefault(
   "A record is a repeat while the same lesion of that foot was last recorded so many days before, or fewer",
   USUAL_GAP_DAYS,
   `${USUAL_GAP_DAYS} days (common practice)`,
+);
+const yesOrNo = columnOf(choice(["yes", "no"]), { notes: "refuse" });
+/** Without it a group of cows would have its own first records, and a repeat could count as new. */
+export const countedParameter = optional(
+  yesOrNo,
+  'Which rows are counted, "yes" or "no" a row; the others and blank ones only tell whether a later record is a repeat',
+  "all rows",
 );
 export const gapSource = commonPractice(
   `days without a record after which a lesion is a new case; papers use 14 to 30, the default is ${USUAL_GAP_DAYS}.`,
@@ -88,12 +95,14 @@ interface FindingColumns {
   readonly lesions: Column<string>;
   readonly dates: Column<number>;
   readonly gapDays: number;
+  readonly counted?: Column<"yes" | "no"> | undefined;
 }
 
 /** The rows of the columns marked as new cases and repeats. */
-export function markedRows({ cows, feet, lesions, dates, gapDays }: FindingColumns): MarkedRows {
+export function markedRows({ cows, feet, lesions, dates, gapDays, counted }: FindingColumns): MarkedRows {
   const findings = { cows: wordsOf(cows), feet: wordsOf(feet), lesions: wordsOf(lesions), dates: numbersOf(dates) };
-  return markNewCases(findings, gapDays);
+  const chosen = counted === undefined ? {} : { isCounted: (row: number) => counted.at(row) === "yes" };
+  return markNewCases({ ...findings, ...chosen }, gapDays);
 }
 
 /** Refuses columns without one finding, sound cows included: no rate comes out of nothing. */

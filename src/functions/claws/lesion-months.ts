@@ -5,6 +5,7 @@ import { DomainError } from "../../core/shared/domain-error";
 import { numbersOf } from "../columns";
 import { defineFunction } from "../define";
 import {
+  countedParameter,
   cowsParameter,
   datesParameter,
   feetParameter,
@@ -48,6 +49,7 @@ export const lesionMonths = defineFunction({
     from: fromParameter,
     to: toParameter,
     gapDays: gapParameter,
+    counted: countedParameter,
   },
   result: { shape: "table", columns },
   sources: [gapSource, heringstad2018],
@@ -75,6 +77,21 @@ export const lesionMonths = defineFunction({
       result: [headings, [45_627, 0, 0, 0, 1, 1], [45_658, 0, 0, 0, 0, 0]],
       origin: "hand",
       where: "the last day of 2024 and the first of 2025",
+    },
+    {
+      arguments: [
+        [[1], [1], [2]],
+        [["LH"], ["LH"], ["RH"]],
+        [["SU"], ["SU"], ["DD"]],
+        [[45_300], [45_310], [45_311]],
+        45_292,
+        45_322,
+        null,
+        [["no"], ["yes"], ["yes"]],
+      ],
+      result: [headings, [45_292, 0, 1, 0, 0, 1]],
+      origin: "hand",
+      where: "January 2024: the second ulcer repeats the first, which is not counted; the dermatitis is new",
     },
   ],
   compute(args, remarks) {

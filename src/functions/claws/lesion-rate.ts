@@ -10,6 +10,7 @@ import { numbersOf } from "../columns";
 import { defineFunction } from "../define";
 import { figure } from "../figure";
 import {
+  countedParameter,
   cowDaysParameter,
   cowsParameter,
   datesParameter,
@@ -47,6 +48,7 @@ export const lesionRate = defineFunction({
     to: toParameter,
     cowDays: cowDaysParameter,
     gapDays: gapParameter,
+    counted: countedParameter,
   },
   result: { shape: "scalar", type: "number", unit: "new cases per 100 cow-years", format: "0.0" },
   sources: [kelton1998, garwood1936, gapSource],
@@ -86,6 +88,23 @@ export const lesionRate = defineFunction({
       result: 1,
       origin: "hand",
       where: "DD of 2024-01-09 repeats one of 15 days before, which lies before the period; IP is new: 1 / 100 × 100",
+    },
+    {
+      arguments: [
+        [[7], [7], [7]],
+        [["LH"], ["LH"], ["RH"]],
+        [["DD"], ["DD"], ["IP"]],
+        [[45_300], [45_310], [45_310]],
+        "infectious",
+        45_292,
+        45_657,
+        36_525,
+        null,
+        [["no"], ["yes"], ["yes"]],
+      ],
+      result: 1,
+      origin: "hand",
+      where: "of the rows counted DD repeats the one before, which is not counted; IP is new: 1 / 100 × 100",
     },
   ],
   compute(args, remarks) {

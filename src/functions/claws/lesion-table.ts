@@ -11,6 +11,7 @@ import { defineFunction, optional, required } from "../define";
 import { figure } from "../figure";
 import { lesionsAsWritten } from "./kinds";
 import {
+  countedParameter,
   cowDaysParameter,
   cowsParameter,
   datesParameter,
@@ -65,6 +66,7 @@ export const lesionTable = defineFunction({
     cowDays: cowDaysParameter,
     targets: optional(targetsTable, "Targets by lesion or group, with headings", "no targets"),
     gapDays: gapParameter,
+    counted: countedParameter,
   },
   result: { shape: "table", columns },
   sources: [kelton1998, garwood1936, icar2020, gapSource],
@@ -120,6 +122,28 @@ export const lesionTable = defineFunction({
       decimals: 3,
       origin: "oracle",
       where: "counts by hand over 10 cow-years; limits by R 4.2.2 poisson.test",
+    },
+    {
+      arguments: [
+        [[7], [7]],
+        [["LH"], ["LH"]],
+        [["DD"], ["DD"]],
+        [[45_300], [45_310]],
+        45_292,
+        45_657,
+        36_525,
+        null,
+        null,
+        [["no"], ["yes"]],
+      ],
+      result: [
+        headings,
+        ["DD", "Digital dermatitis", 0, 1, 1, 0, 0, 3.689, "", "", "few cases"],
+        ["all", "All lesions", 0, 1, 1, 0, 0, 3.689, "", "", "few cases; gap 28 d"],
+      ],
+      decimals: 3,
+      origin: "hand",
+      where: "the row counted repeats the one before, which is not; exact upper limit of none: -ln(0.025) = 3.689",
     },
   ],
   compute(args, remarks) {

@@ -147,3 +147,26 @@ test.each([
 ])("cows are told apart whatever their capitals: %s", (_, cows, expected) => {
   expect(marks(cows.map((cow, day) => [cow, "LH", "DD", day + 1]), 28)).toEqual(expected); // prettier-ignore
 });
+
+describe("rows that are not counted", () => {
+  const row = fc.tuple(
+    fc.constantFrom("1", "2"),
+    fc.constantFrom("LH", "RH", null),
+    fc.constantFrom("DD", "SU", SOUND, UNKNOWN, null),
+    fc.integer({ min: 45_000, max: 45_100 }),
+    fc.boolean(),
+  );
+
+  test("leave the marks of the others as they are, and stand in no tally", () => {
+    fc.assert(
+      fc.property(fc.array(row), (rows) => {
+        const all = findings(rows.map(([cow, foot, lesion, date]) => [cow, foot, lesion, date]));
+        const isCounted = (place: number): boolean => rows[place]![4];
+        const [whole, some] = [markNewCases(all, 28), markNewCases({ ...all, isCounted }, 28)];
+        expect([...some.marks]).toEqual([...whole.marks].map((mark, place) => (isCounted(place) ? mark : NO_CASE)));
+        const counted = rows.filter(([, , , , is]) => is).map(([cow, foot, lesion, date]): Row => [cow, foot, lesion, date]); // prettier-ignore
+        expect(some.tally).toEqual(markNewCases(findings(counted), 28).tally);
+      }),
+    );
+  });
+});
