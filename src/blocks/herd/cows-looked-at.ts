@@ -1,13 +1,16 @@
 import { call } from "../expression/call";
 import { column, columnOrBlanks, columns } from "../expression/columns";
-import type { Expression } from "../expression/expression";
+import { type Expression, literal } from "../expression/expression";
 import { type Condition, countOf, filtered } from "../expression/filtered";
 import { arithmetic, iff, ifNa, is, isNumber } from "../expression/operators";
 import { unless } from "../expression/unless";
 import { from, inPeriod, to } from "./inputs";
 
-/** Cow, foot, lesion and day of each finding, as the functions of lesions take them. */
-const findings = [
+/**
+ * Cow, foot, lesion and day of each finding, as the functions of lesions take them. They always take the whole herd's:
+ * what is a repeat is told by the records before, also those of an earlier lactation.
+ */
+export const findings = [
   column("Findings", "cow"),
   columnOrBlanks("Findings", "foot", "cow"),
   column("Findings", "lesion"),
@@ -22,8 +25,8 @@ export interface CowsLookedAt {
   readonly title: string;
   /** What a finding must meet beside its day. */
   readonly conditions: readonly Condition[];
-  /** Cow, foot, lesion and day of their findings, whenever they were made. */
-  readonly findings: readonly Expression[];
+  /** Which findings of the herd are theirs, "yes" or "no" a row; undefined where all are. */
+  readonly counted: Expression | undefined;
   /** Their days at risk in the period; undefined where the list of cows cannot tell them. */
   readonly cowDays: Expression | undefined;
   /** What a reader must know of those days. Plain sentences. */
@@ -34,7 +37,7 @@ export const wholeHerd: CowsLookedAt = {
   name: "",
   title: "",
   conditions: [],
-  findings,
+  counted: undefined,
   cowDays: call("COW.DAYS", column("Cows", "entered"), column("Cows", "left"), from, to),
   notes: [],
 };
@@ -43,7 +46,9 @@ const LAST_LACTATION = 20;
 const lactationOfFinding = column("Findings", "lactation");
 const { lactation, calved, entered, left } = columns("Cows", "lactation", "calved", "entered", "left");
 
-function between(lowest: number | string, highest: number | string): readonly Condition[] {
+type Compared = Extract<Condition, { readonly than: unknown }>;
+
+function between(lowest: number | string, highest: number | string): readonly Compared[] {
   return [
     { column: lactationOfFinding, is: ">=", than: lowest },
     { column: lactationOfFinding, is: "<=", than: highest },
@@ -125,9 +130,12 @@ const laterDays = parted(
 const DAYS_NOTE =
   "Days at risk: cows under Cows with neither a lactation nor a calving are taken for heifers. A cow that calves twice within a year counts as a later one too early.";
 
-function group(name: string, title: string, conditions: readonly Condition[], cowDays?: Expression): CowsLookedAt {
-  const own = findings.map((cells) => filtered(cells, ...conditions));
-  return { name, title, conditions, findings: own, cowDays, notes: cowDays === undefined ? [] : [DAYS_NOTE] };
+function group(name: string, title: string, conditions: readonly Compared[], cowDays?: Expression): CowsLookedAt {
+  const counted = conditions.reduceRight<Expression>(
+    (yes, { column: cells, is: how, than }) => iff(is(cells, how, than), yes, "no"),
+    literal("yes"),
+  );
+  return { name, title, conditions, counted, cowDays, notes: cowDays === undefined ? [] : [DAYS_NOTE] };
 }
 
 /** Heifers have not calved: the list of cows does not hold their days. */

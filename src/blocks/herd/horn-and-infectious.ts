@@ -2,7 +2,7 @@ import type { Block, Figure } from "../block";
 import { call } from "../expression/call";
 import { literal } from "../expression/expression";
 import { input, part } from "../expression/places";
-import { type CowsLookedAt, findingsOf, named, wholeHerd } from "./cows-looked-at";
+import { type CowsLookedAt, findings, findingsOf, named, wholeHerd } from "./cows-looked-at";
 import { from, gap, period, to } from "./inputs";
 
 const KINDS = [
@@ -11,14 +11,14 @@ const KINDS = [
   { lesion: "horn", label: "horn" },
 ] as const;
 
-function ratesOf({ findings, cowDays }: CowsLookedAt): readonly Figure[] {
+function ratesOf({ counted, cowDays }: CowsLookedAt): readonly Figure[] {
   if (cowDays === undefined) return [];
   const days: Figure = { kind: "figure", id: "cowDays", label: "Cow-days at risk", value: cowDays, format: "#,##0" };
   const rates = KINDS.map(({ lesion, label }): Figure => ({
     kind: "figure",
     id: `rate ${lesion}`,
     label: `New cases per 100 cow-years, ${label}`,
-    value: call("LESION.RATE", ...findings, literal(lesion), from, to, part("cowDays"), input("gapDays")),
+    value: call("LESION.RATE", ...findings, literal(lesion), from, to, part("cowDays"), input("gapDays"), counted),
     format: "0.0",
   }));
   return [days, ...rates];

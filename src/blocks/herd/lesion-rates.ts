@@ -5,10 +5,10 @@ import type { Block } from "../block";
 import { call } from "../expression/call";
 import { settingsIfAny } from "../expression/columns";
 import { input, part } from "../expression/places";
-import { type CowsLookedAt, named, wholeHerd } from "./cows-looked-at";
+import { type CowsLookedAt, findings, named, wholeHerd } from "./cows-looked-at";
 import { from, gap, period, to } from "./inputs";
 
-export const { findings } = wholeHerd;
+export { findings } from "./cows-looked-at";
 
 /** Days at risk of all cows in the period. */
 export const cowDays = wholeHerd.cowDays!;
@@ -41,12 +41,13 @@ export function lesionRatesOf(cows: CowsLookedAt): Block | undefined {
         title: "New cases by lesion",
         value: call(
           "LESION.TABLE",
-          ...cows.findings,
+          ...findings,
           from,
           to,
           part("cowDays"),
           settingsIfAny("Targets"),
           input("gapDays"),
+          cows.counted,
         ),
         of: "LESION.TABLE",
         rows: ROWS,

@@ -3,7 +3,7 @@ import { call } from "../expression/call";
 import { monthsOn, monthStart } from "../expression/days";
 import { arithmetic } from "../expression/operators";
 import { asOf, input } from "../expression/places";
-import { type CowsLookedAt, named, wholeHerd } from "./cows-looked-at";
+import { type CowsLookedAt, findings, named, wholeHerd } from "./cows-looked-at";
 import { DAY, gap } from "./inputs";
 
 /** A year and the two months before it, so that a month stands beside the same one of last year. */
@@ -26,7 +26,7 @@ export function monthsOf(cows: CowsLookedAt): Block {
         kind: "table",
         id: "months",
         title: "New cases",
-        value: call("LESION.MONTHS", ...cows.findings, input("from"), input("to"), input("gapDays")),
+        value: call("LESION.MONTHS", ...findings, input("from"), input("to"), input("gapDays"), cows.counted),
         of: "LESION.MONTHS",
         rows: MONTHS,
       },

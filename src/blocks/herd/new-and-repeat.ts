@@ -4,10 +4,10 @@ import { literal } from "../expression/expression";
 import { countOf } from "../expression/filtered";
 import { arithmetic, quotient } from "../expression/operators";
 import { input, part } from "../expression/places";
-import { type CowsLookedAt, named, wholeHerd } from "./cows-looked-at";
+import { type CowsLookedAt, findings, named, wholeHerd } from "./cows-looked-at";
 import { from, gap, inPeriod, period, to } from "./inputs";
 
-export const marks = call("LESION.NEWCASE", ...wholeHerd.findings, input("gapDays"));
+export const marks = call("LESION.NEWCASE", ...findings, input("gapDays"));
 
 /** Cows listed at most where a part must end; more make the list longer than its room. */
 const COWS = 40;
@@ -54,7 +54,7 @@ export function newAndRepeatOf(cows: CowsLookedAt): Block {
         kind: "table",
         id: "cows",
         title: "Cows with several new cases",
-        value: call("COW.REPEATS", ...cows.findings, from, to, input("cases"), input("gapDays")),
+        value: call("COW.REPEATS", ...findings, from, to, input("cases"), input("gapDays"), cows.counted),
         of: "COW.REPEATS",
         rows: COWS,
       },
