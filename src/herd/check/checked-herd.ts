@@ -1,7 +1,6 @@
 import { defaultRecheckRules, type RecheckRule } from "../../core/claws/recheck-rules";
 import type { DaySerial } from "../../core/shared/days";
 import { LesionWords } from "../codes/words";
-import { cowKey } from "../cow-rows";
 import type { MappedTable } from "../mapping/read-mapped";
 import type { HerdTableName } from "../mapping/targets";
 import { CheckedTable } from "./checked-table";
@@ -37,7 +36,7 @@ export class CheckedHerd {
     this.tables = tables.map((table) => new CheckedTable(table));
     for (const table of this.named("Cows")) {
       for (let row = 0; row < table.rowCount; row++) {
-        const key = cowKey(table.text("cow", row));
+        const key = table.cowKey(row);
         if (key !== "" && !this.#cows.has(key)) this.#cows.set(key, { table, row });
       }
     }
@@ -56,8 +55,9 @@ export class CheckedHerd {
     return this.#cows.size > 0;
   }
 
-  cow(name: string): CowPlace | undefined {
-    return this.#cows.get(cowKey(name));
+  /** The row of a cow, by her key. */
+  cow(key: string): CowPlace | undefined {
+    return this.#cows.get(key);
   }
 
   /** Keys of all cows, as they are compared. */

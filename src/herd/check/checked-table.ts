@@ -1,4 +1,5 @@
 import type { PlainCell } from "../../workbook/port";
+import { cowKey } from "../cow-rows";
 import type { MappedColumn } from "../mapping/mapping";
 import type { MappedTable } from "../mapping/read-mapped";
 import type { HerdTableName } from "../mapping/targets";
@@ -14,7 +15,8 @@ export class CheckedTable {
   /** Cells that hold no value of their column's kind. */
   readonly unreadable: readonly DoubtfulCell[];
   readonly #values: readonly Readonly<Record<string, Value>>[];
-  readonly #blank: boolean[];
+  readonly #typedIn: readonly number[];
+  #cowKeys: readonly string[] | undefined;
 
   constructor(readonly mapped: MappedTable) {
     const { definition, content, resolved } = mapped;
@@ -24,8 +26,7 @@ export class CheckedTable {
     const typed = readHerdTable(definition, content);
     this.#values = typed.rows as readonly Readonly<Record<string, Value>>[];
     this.unreadable = typed.doubtful;
-    const typedIn = content.columns.flatMap(({ calculated }, place) => (calculated ? [] : [place]));
-    this.#blank = content.rows.map((cells) => typedIn.every((place) => (cells[place] ?? null) === null));
+    this.#typedIn = content.columns.flatMap(({ calculated }, place) => (calculated ? [] : [place]));
   }
 
   /** Whether a column of the farm stands for the key. */
@@ -52,13 +53,34 @@ export class CheckedTable {
     return value === null ? null : String(value);
   }
 
+  /** The cow of a row as cows are compared; "" where none is written. */
+  cowKey(row: number): string {
+    this.#cowKeys ??= this.#values.map(({ cow }) => cowKey(cow ?? null));
+    return this.#cowKeys[row] ?? "";
+  }
+
+  /** Rows in which the farm's cell holds a text, and those in which it is blank. */
+  texts(key: string): readonly number[] {
+    return this.mapped.texts(key);
+  }
+
+  blanks(key: string): readonly number[] {
+    return this.mapped.blanks(key);
+  }
+
+  /** How many of the farm's cells hold anything. */
+  filled(key: string): number {
+    return this.rowCount - this.blanks(key).length;
+  }
+
   /** As the farm wrote it. */
   cell(key: string, row: number): PlainCell {
     return this.mapped.cell(key, row);
   }
 
   isBlankRow(row: number): boolean {
-    return this.#blank[row] ?? true;
+    const cells = this.mapped.content.rows[row] ?? [];
+    return this.#typedIn.every((place) => (cells[place] ?? null) === null);
   }
 
   /** Key of our column with a heading. */

@@ -1,5 +1,6 @@
 import { type Block, type BlockColumn, isLabel, mostlyIn } from "./block";
 import { headingFits } from "./heading-words";
+import { remembered } from "./remembered";
 import { headingsOver } from "./heading-rows";
 import {
   areaText,
@@ -23,12 +24,12 @@ const ROWS_LOOKED_AT = 8;
 const KNOWN_HEADING = 0.7;
 
 /** All tables of a workbook and all plain ranges that look like tables. */
-export function findBlocks(book: PlainBook): readonly Block[] {
-  return book.sheets.flatMap((sheet) => [
-    ...sheet.tables.map((table) => tableBlock(sheet, table)).filter((block) => block !== undefined),
-    ...plainRanges(sheet),
-  ]);
-}
+export const findBlocks = remembered((book: PlainBook): readonly Block[] => book.sheets.flatMap(blocksOn));
+
+const blocksOn = remembered((sheet: PlainSheet): readonly Block[] => [
+  ...sheet.tables.map((table) => tableBlock(sheet, table)).filter((block) => block !== undefined),
+  ...plainRanges(sheet),
+]);
 
 function tableBlock(sheet: PlainSheet, { name, area, calculated }: PlainTable): Block | undefined {
   const columns: BlockColumn[] = [];

@@ -10,6 +10,7 @@ import { headingFits } from "./heading-words";
 import type { MappedColumn, MappedSource } from "./mapping";
 import type { PlainBook } from "../../workbook/plain-book";
 import { profileOf } from "./profile";
+import { remembered } from "./remembered";
 import { mappedColumns, tableNamed } from "./targets";
 
 /** A guess at a column, for the user to confirm. */
@@ -78,7 +79,7 @@ function isSameList(one: TableGuess, other: TableGuess): boolean {
 }
 
 /** Profiles of all columns; a column that shares its values with a list of cows elsewhere is marked. */
-export function seeBlocks(blocks: readonly Block[]): readonly SeenBlock[] {
+export const seeBlocks = remembered((blocks: readonly Block[]): readonly SeenBlock[] => {
   const seen = blocks.map((block) => ({
     block,
     columns: block.columns.map((at): SeenColumn => ({ at, profile: profileOf(block, at), sharesCows: false })),
@@ -95,7 +96,7 @@ export function seeBlocks(blocks: readonly Block[]): readonly SeenBlock[] {
       sharesCows: herds.some((herd) => herd.block !== block && sharesMost(column.profile.distinct, herd.cows)),
     })),
   }));
-}
+});
 
 const FEWEST_COWS = 5;
 const COW_HEADING = 0.85;

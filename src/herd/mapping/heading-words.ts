@@ -47,11 +47,11 @@ export function headingFits(heading: string): ReadonlyMap<Meaning, HeadingFit> {
   const kept = known.get(heading);
   if (kept !== undefined) return kept;
   const fits = new Map<Meaning, HeadingFit>();
-  const bare = foldWords(withoutUnits(heading)) || foldWords(heading);
   const whole = foldWords(heading);
+  const readings = [...new Set([foldWords(withoutUnits(heading)) || whole, whole])].filter((text) => text !== "").map(givenOf); // prettier-ignore
   const abbreviations = (heading.match(/\p{L}+(?=\.)/gu) ?? []).map(foldWords);
   for (const entry of entries) {
-    const fit = Math.max(fitOf(entry, bare), fitOf(entry, whole), abbreviationFit(entry, abbreviations));
+    const fit = Math.max(abbreviationFit(entry, abbreviations), ...readings.map((given) => fitOf(entry, given)));
     if (fit > 0 && fit > (fits.get(entry.meaning)?.fit ?? 0)) {
       fits.set(entry.meaning, { fit, word: entry.word, language: entry.language });
     }
@@ -66,11 +66,18 @@ function withoutUnits(heading: string): string {
   return heading.replace(/\([^)]*\)|\[[^\]]*\]/g, " ");
 }
 
-function fitOf({ tokens, compact }: Entry, folded: string): number {
-  const together = folded.replace(/ /g, "");
-  if (together === "") return 0;
+/** A heading, folded: its words, and these written as one. */
+interface Given {
+  readonly given: readonly string[];
+  readonly together: string;
+}
+
+function givenOf(folded: string): Given {
+  return { given: folded.split(" "), together: folded.replace(/ /g, "") };
+}
+
+function fitOf({ tokens, compact }: Entry, { given, together }: Given): number {
   if (together === compact) return 1;
-  const given = folded.split(" ");
   const share = compact.length / together.length;
   if (tokens.every((token) => given.includes(token))) return 0.5 + 0.4 * share + (given[0] === tokens[0] ? 0.05 : 0);
   if (compact.length >= SHORTEST_PART && (together.startsWith(compact) || together.endsWith(compact)))

@@ -22,6 +22,9 @@ export interface MappedTable {
   column(key: string): MappedColumn | undefined;
   /** The farm's cell, as it stands, for a key of ours and a row counted from 0. */
   cell(key: string, index: number): PlainCell;
+  /** The rows in which that cell holds a text, and those in which it is blank. */
+  texts(key: string): readonly number[];
+  blanks(key: string): readonly number[];
   /** Address of that cell: "D5". */
   address(key: string, index: number): string;
 }
@@ -42,8 +45,14 @@ export function readMapped(resolved: ResolvedSource, words: LesionWords, own = f
   const toe = columns.findIndex(({ key }) => key === "toeMm");
   const landmark = byKey.has("measuredFrom") ? undefined : source.landmark;
   const rows: PlainCell[][] = [];
+  const [texts, blanks] = [places.map((): number[] => []), places.map((): number[] => [])];
   for (let row = block.firstRow; row <= block.lastRow; row++) {
-    const cells = places.map((place, index) => converts[index]!(cellAt(block.sheet, row, place)));
+    const cells = places.map((place, index) => {
+      const cell = cellAt(block.sheet, row, place);
+      if (typeof cell === "string") texts[index]!.push(row - block.firstRow);
+      else if (cell === null) blanks[index]!.push(row - block.firstRow);
+      return converts[index]!(cell);
+    });
     for (const { place } of computed) cells.push(cellAt(block.sheet, row, place));
     if (landmark !== undefined) cells.push(toe >= 0 && cells[toe] !== null ? landmark : null);
     rows.push(cells);
@@ -54,11 +63,14 @@ export function readMapped(resolved: ResolvedSource, words: LesionWords, own = f
     ...(landmark === undefined ? [] : [{ heading: headingOf(ours, "measuredFrom"), calculated: false }]),
   ];
   const { table, sheet } = source;
+  const placeOf = (key: string): number => columns.findIndex((column) => column.key === key);
   return {
     definition,
     content: { name: table, sheet, columns: headings, rowCount: rows.length, rows },
     resolved,
     column: (key) => byKey.get(key),
+    texts: (key) => texts[placeOf(key)] ?? [],
+    blanks: (key) => blanks[placeOf(key)] ?? [],
     cell: (key, index) => cellAt(block.sheet, block.firstRow + index, byKey.get(key)?.column ?? -1),
     address: (key, index) => cellAddress({ row: block.firstRow + index, column: byKey.get(key)?.column ?? block.columns[0]?.column ?? 0 }), // prettier-ignore
   };

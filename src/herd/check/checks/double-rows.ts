@@ -1,4 +1,3 @@
-import { cowKey } from "../../cow-rows";
 import type { HerdTableName } from "../../mapping/targets";
 import { inputColumns } from "../../../workbook/table-definition";
 import type { Check } from "../checked-herd";
@@ -50,7 +49,7 @@ export const doubleRows: Check = {
 function keyOf(table: CheckedTable, keys: readonly string[], row: number): string | undefined {
   let key = "";
   for (const one of keys) {
-    const value = one === "cow" ? cowKey(table.text("cow", row)) : table.value(one, row);
+    const value = one === "cow" ? table.cowKey(row) : table.value(one, row);
     if ((one === "cow" || one === "date") && (value === null || value === "")) return undefined;
     key += `${String(value)}\n`;
   }

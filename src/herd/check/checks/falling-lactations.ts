@@ -1,4 +1,3 @@
-import { cowKey } from "../../cow-rows";
 import type { Check } from "../checked-herd";
 import type { CheckedTable } from "../checked-table";
 
@@ -18,11 +17,11 @@ export const fallingLactations: Check = {
     for (const table of herd.named("Findings", "Tests")) {
       if (!table.has("lactation")) continue;
       for (let row = 0; row < table.rowCount; row++) {
-        const [cow, date, lactation] = [table.text("cow", row), table.number("date", row), table.number("lactation", row)]; // prettier-ignore
-        if (cow === null || date === null || lactation === null || report.has(table, "date", row)) continue;
+        const [cow, date, lactation] = [table.cowKey(row), table.number("date", row), table.number("lactation", row)]; // prettier-ignore
+        if (cow === "" || date === null || lactation === null || report.has(table, "date", row)) continue;
         const entry = { table, row, date, lactation };
-        const list = byCow.get(cowKey(cow));
-        if (list === undefined) byCow.set(cowKey(cow), [entry]);
+        const list = byCow.get(cow);
+        if (list === undefined) byCow.set(cow, [entry]);
         else list.push(entry);
       }
     }

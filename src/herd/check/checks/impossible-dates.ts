@@ -49,14 +49,14 @@ function checkCows(table: CheckedTable, report: Report): void {
 function checkRecords(herd: CheckedHerd, table: CheckedTable, report: Report): void {
   if (!table.has("date")) return;
   for (let row = 0; row < table.rowCount; row++) {
-    const [date, name] = [table.number("date", row), table.text("cow", row)];
-    const cow = name === null ? undefined : herd.cow(name);
+    const date = table.number("date", row);
+    const cow = herd.cow(table.cowKey(row));
     if (date === null || cow === undefined || report.has(table, "date", row)) continue;
     const wrong = contradiction(cow, date, table.number("lactation", row), report);
     if (wrong === undefined) continue;
     report.cell(table, "date", row, {
       level: "wrong",
-      wrong: `Cow ${name!} ${wrong}.`,
+      wrong: `Cow ${table.text("cow", row)!} ${wrong}.`,
       touches: "Her days in milk, and the figures of the month and lactation it is counted in.",
     });
   }

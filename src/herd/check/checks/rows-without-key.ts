@@ -9,8 +9,8 @@ export const rowsWithoutKey: Check = {
       const required = table.mapped.definition.columns.filter(({ key, required: is }) => is === true && table.has(key));
       for (const { key, heading } of required) {
         if (key !== "cow" && key !== "date" && key !== "lesion") continue;
-        for (let row = 0; row < table.rowCount; row++) {
-          if (table.cell(key, row) !== null || table.isBlankRow(row)) continue;
+        for (const row of table.blanks(key)) {
+          if (table.isBlankRow(row)) continue;
           report.cell(table, key, row, {
             level: "wrong",
             wrong: `The row has no ${heading.toLowerCase()}${key === "lesion" ? "; a sound cow is written as none" : ""}.`,

@@ -19,13 +19,11 @@ export const textDates: Check = {
 function checkColumn(table: CheckedTable, key: string, report: Report): void {
   const rows: number[] = [];
   const texts: string[] = [];
-  let filled = 0;
-  for (let row = 0; row < table.rowCount; row++) {
-    const cell = table.cell(key, row);
-    if (cell !== null) filled++;
-    if (typeof cell !== "string" || !looksLikeDate(cell)) continue;
+  for (const row of table.texts(key)) {
+    const text = String(table.cell(key, row));
+    if (!looksLikeDate(text)) continue;
     rows.push(row);
-    texts.push(cell);
+    texts.push(text);
   }
   if (rows.length === 0) return;
   const unit = table.column(key)?.unit;
@@ -33,7 +31,7 @@ function checkColumn(table: CheckedTable, key: string, report: Report): void {
   const [readable, others]: [number[], number[]] = [[], []];
   rows.forEach((row, index) => (isDay(texts[index]!, order) ? readable : others).push(row));
   for (const row of others) report.cell(table, key, row, unreadable(String(table.cell(key, row)), order));
-  report.column(table, key, readable, filled, (row) => readableDate(String(table.cell(key, row)), order), {
+  report.column(table, key, readable, table.filled(key), (row) => readableDate(String(table.cell(key, row)), order), {
     level: "note",
     wrong: `The dates of this column are text, read ${order ?? "year first"}.`,
     touches: TOUCHES,

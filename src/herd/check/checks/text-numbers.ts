@@ -24,15 +24,9 @@ export const textNumbers: Check = {
 };
 
 function checkColumn(table: CheckedTable, key: string, report: Report): void {
-  const rows: number[] = [];
-  let filled = 0;
-  for (let row = 0; row < table.rowCount; row++) {
-    const cell = table.cell(key, row);
-    if (cell !== null) filled++;
-    if (typeof cell === "string" && textNumber(cell) !== undefined) rows.push(row);
-  }
+  const rows = table.texts(key).filter((row) => textNumber(String(table.cell(key, row))) !== undefined);
   const each = (row: number): Finding => about(table, key, String(table.cell(key, row)));
-  report.column(table, key, rows, filled, each, {
+  report.column(table, key, rows, table.filled(key), each, {
     level: "wrong",
     wrong: "The numbers of this column are text.",
     touches: TOUCHES,

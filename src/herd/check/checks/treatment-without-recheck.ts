@@ -1,6 +1,5 @@
 import { disorderOf, parentCode } from "../../../core/claws/disorder-key";
 import { recheckDays, ruleFor } from "../../../core/claws/recheck-rules";
-import { cowKey } from "../../cow-rows";
 import type { Check, CheckedHerd } from "../checked-herd";
 import type { CheckedTable } from "../checked-table";
 
@@ -39,7 +38,7 @@ function codeIn({ words }: CheckedHerd, table: CheckedTable, row: number): strin
 }
 
 function footKey(table: CheckedTable, row: number, code: string): string {
-  return `${cowKey(table.text("cow", row))}\n${table.text("foot", row) ?? ""}\n${parentCode(code)}`;
+  return `${table.cowKey(row)}\n${table.text("foot", row) ?? ""}\n${parentCode(code)}`;
 }
 
 /** The latest day on which the same lesion of the same foot stands in a row: it was looked at then. */

@@ -10,8 +10,9 @@ export const unknownCows: Check = {
     const plain = plainKeys(herd);
     for (const table of herd.records) {
       for (let row = 0; row < table.rowCount; row++) {
-        const name = table.text("cow", row);
-        if (name === null || herd.cow(name) !== undefined) continue;
+        const key = table.cowKey(row);
+        if (key === "" || herd.cow(key) !== undefined) continue;
+        const name = table.text("cow", row)!;
         const meant = plain.get(plainKey(name));
         report.cell(table, "cow", row, {
           level: "wrong",
