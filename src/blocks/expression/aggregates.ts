@@ -96,7 +96,7 @@ export function blanksAsText(cells: Expression): Expression {
     steps: stepsOf(cells),
     text(names) {
       const column = cells.text(names);
-      return `IF(ISBLANK(${column}),"",${column})`;
+      return `IF(${column}="","",${column})`;
     },
     compute: (run) =>
       run.once(expression, () => rowsOf(cells.compute(run)).map((row) => (row[0] === null ? EMPTY : row))),

@@ -65,16 +65,16 @@ const sheets: Sheets = {
   Herd: herd,
   Feet2025: [
     feet,
-    [46_050, 1, "left hind", "Mortellaro"],
-    [46_060, 2, "right hind", "Mortellaro "],
+    [46_050, 1, "hinten links", "Mortellaro"],
+    [46_060, 2, "hinten rechts", "Mortellaro "],
     [46_070, 3, null, "none "],
-    [46_200, 1, "left hind", "DD "],
+    [46_200, 1, "hinten links", "DD "],
   ],
   Feet2026: [
     feet,
-    [46_310, 1, "left hind ", " mortellaro"],
-    [46_320, 1, "left  hind", "Mortellaro"],
-    [46_330, 2, "right hind", "Sole  sore"],
+    [46_310, 1, "hinten links", " mortellaro"],
+    [46_320, 1, "hinten  links ", "Mortellaro"],
+    [46_330, 2, "hinten rechts", "Sole  sore"],
     [46_340, 3, null, null],
   ],
   Milk2025: [recordings, [46_100, 1, 100_000, 30, 1], [46_100, 2, 400_000, 10, 2]],
@@ -154,7 +154,7 @@ describe("a list for each year that differ", () => {
 describe("words with spaces around them", () => {
   test("what a formula would read otherwise than the pane is refused with the word", async () => {
     const words = [["Word", "Code"], ["Mortellaro", "DD"], ["Sole sore", "SU"], ["none", "none"], ["Weisse-Linie", "WL"]]; // prettier-ignore
-    const feet2025 = [...sheets["Feet2025"]!, [46_210, 2, "left hind", "weisse linie"]];
+    const feet2025 = [...sheets["Feet2025"]!, [46_210, 2, "hinten links", "weisse linie"]];
     const book = bookOf({ ...sheets, Words: words, Feet2025: feet2025 }, ["Feet2026", "Words"]);
     const sides = await farmSides(book, { sources }, AS_OF_DAY);
     expect(unexplained(sides.differences)).toEqual([]);
