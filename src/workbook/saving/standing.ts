@@ -25,7 +25,9 @@ export function standingOf(
     const used = taken.get(name) ?? new Set<number>();
     taken.set(name, used);
     if (edit.kind === "append") {
-      const found = edit.rows.map((row) => appendedRow(content, row, rowCounts[name] ?? 0, used));
+      const from = rowCounts[name] ?? 0;
+      const asWritten = edit.rows.map((row) => appendedRow(content, row, from, used));
+      const found = edit.rows.map((row, index) => asWritten[index] ?? changedRow(content, row, from, used));
       const rows = found.filter((row) => row !== undefined);
       if (rows.length > 0) applied.push({ kind: "append", rows });
       const lost = edit.rows.filter((_, index) => found[index] === undefined);
@@ -45,6 +47,29 @@ function appendedRow(content: TableContent, row: NewRow, from: number, used: Set
     if (used.has(index) || !holds(content.columns, content.rows[index] ?? [], cells, standsFor)) continue;
     used.add(index);
     return rowAsRead(content, index);
+  }
+  return undefined;
+}
+
+/** Fewer cells than these do not tell one row from another. */
+const FEWEST_CELLS = 4;
+
+/**
+ * A row that was appended and in which someone has changed a cell since: writing it again would double it. It is given
+ * as it was written, so that taking it back notices the change.
+ */
+function changedRow(content: TableContent, row: NewRow, from: number, used: Set<number>): RowAsRead | undefined {
+  const cells = plainCells(row);
+  const compared = content.columns.flatMap(({ heading, calculated }, column) =>
+    calculated || !Object.hasOwn(cells, heading) ? [] : [{ column, meant: cells[heading] ?? null }],
+  );
+  if (compared.length < FEWEST_CELLS) return undefined;
+  for (let index = from; index < content.rowCount; index++) {
+    const is = content.rows[index] ?? [];
+    const changed = compared.filter(({ column, meant }) => !standsFor(is[column] ?? null, meant));
+    if (used.has(index) || changed.length !== 1) continue;
+    used.add(index);
+    return { table: content.name, index, cells };
   }
   return undefined;
 }
