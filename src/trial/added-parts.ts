@@ -1,6 +1,8 @@
 import type { WorkbookModel } from "../xlsx/model";
 import { addSheet } from "../xlsx/edit/add-sheet";
 import { addTable } from "../xlsx/edit/add-table";
+import { removeLastSheet } from "../xlsx/edit/remove-sheet";
+import { removeTable } from "../xlsx/edit/remove-table";
 import { readWorkbook } from "../xlsx/read";
 import type { EditedSheet } from "../xlsx/save-edits";
 
@@ -15,6 +17,23 @@ export function withAddedSheets(file: WorkbookFile, names: readonly string[], id
   const added = names.filter((name) => !file.model.sheets.some((sheet) => sheet.name === name));
   if (added.length === 0) return file;
   const bytes = added.reduce(addSheet, file.bytes);
+  return { bytes, model: readWorkbook(bytes, ids) };
+}
+
+/** The file without those sheets and tables that were taken back in the grid. Only sheets at the end can have gone. */
+export function withoutTakenParts(
+  file: WorkbookFile,
+  sheets: readonly EditedSheet[],
+  ids: readonly string[],
+): WorkbookFile {
+  const names = new Set(sheets.map(({ name }) => name));
+  const tables = new Set(sheets.flatMap((sheet) => sheet.tables.map(({ name }) => name)));
+  const left = Math.max(...file.model.sheets.map(({ name }, index) => (names.has(name) ? index + 1 : 0)));
+  const [kept, gone] = [file.model.sheets.slice(0, left), file.model.sheets.slice(left)];
+  const plain = kept.flatMap((sheet) => sheet.tables).filter(({ name }) => !tables.has(name));
+  if (gone.length === 0 && plain.length === 0) return file;
+  const withoutSheets = gone.reduce(removeLastSheet, file.bytes);
+  const bytes = plain.reduce((start, { name }) => removeTable(start, name), withoutSheets);
   return { bytes, model: readWorkbook(bytes, ids) };
 }
 

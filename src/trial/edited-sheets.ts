@@ -1,20 +1,24 @@
-import type { ICellData, Nullable, Workbook } from "@univerjs/core";
+import type { ICellData, Injector, Nullable, Workbook } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { TableManager } from "@univerjs/sheets-table";
 import type { ComputedWorkbook } from "../engine/results";
 import { styleNumber } from "../engine/snapshot/sheet";
 import type { EditedCell, EditedSheet } from "../xlsx/save-edits";
-import type { Grid } from "./grid/open-grid";
+
+/** What of the grid is saved. */
+export interface OpenGrid {
+  readonly workbook: Workbook;
+  readonly injector: Injector;
+}
 
 /** The sheets of a workbook as they now stand in the grid. */
-export function editedSheets(grid: Grid, { sheets: fresh }: ComputedWorkbook): EditedSheet[] {
-  const workbook = grid.api.getActiveWorkbook()!.getWorkbook();
-  const tables = grid.injector.get(TableManager);
+export function editedSheets({ workbook, injector }: OpenGrid, { sheets: fresh }: ComputedWorkbook): EditedSheet[] {
+  const tables = injector.get(TableManager);
   return workbook.getSheets().map((sheet): EditedSheet => {
     const [id, name] = [sheet.getSheetId(), sheet.getName()];
     return {
       name,
-      contents: contentsOf(grid, workbook, id),
+      contents: contentsOf(injector, workbook, id),
       tables: tables.getTablesBySubunitId(workbook.getUnitId(), id).map((table) => {
         const { startRow, startColumn, endRow, endColumn } = table.getRangeInfo();
         const area = { firstRow: startRow, firstColumn: startColumn, lastRow: endRow, lastColumn: endColumn };
@@ -25,7 +29,7 @@ export function editedSheets(grid: Grid, { sheets: fresh }: ComputedWorkbook): E
   });
 }
 
-function contentsOf({ injector }: Grid, workbook: Workbook, id: string): EditedCell[] {
+function contentsOf(injector: Injector, workbook: Workbook, id: string): EditedCell[] {
   const formulas = injector.get(FormulaDataModel);
   const cells: EditedCell[] = [];
   workbook

@@ -3,15 +3,11 @@ import { toSnapshot } from "../engine/snapshot";
 import type { GridBookHost } from "../workbook/grid/book/host";
 import type { GridPort } from "../workbook/grid/port";
 import type { GridTableHost } from "../workbook/grid/tables/host";
-import { markCells } from "../xlsx/edit/mark-cells";
 import type { WorkbookModel } from "../xlsx/model";
 import { readProtection } from "../xlsx/protection";
 import { readWorkbook } from "../xlsx/read";
-import { saveEdits } from "../xlsx/save-edits";
-import { withAddedSheets, withAddedTables, withoutAddedTables } from "./added-parts";
-import { editedSheets } from "./edited-sheets";
 import { type Grid, openGrid } from "./grid/open-grid";
-import { styledCells } from "./styled-cells";
+import { savedFile } from "./saved-file";
 
 interface OpenWorkbook {
   readonly name: string;
@@ -62,7 +58,8 @@ export class Session {
     await grid.computed();
     const { api, injector } = grid;
     const workbook = api.getActiveWorkbook()!.getWorkbook();
-    const opened = { workbook, injector, protectedSheets: readProtection(bytes).sheets };
+    const { sheets: protectedSheets, filteredSheets } = readProtection(bytes);
+    const opened = { workbook, injector, protectedSheets, filteredSheets };
     this.tables.turnTo(opened);
     this.book.turnTo(opened);
   }
@@ -79,13 +76,8 @@ export class Session {
     if (!this.workbook) throw new Error("no workbook is open");
     const { grid } = this.workbook;
     await grid.computed();
-    const sheets = editedSheets(grid, this.results());
-    const names = sheets.map(({ name }) => name);
-    const { bytes, model } = withAddedSheets(this.workbook, names, this.functionIds);
     const workbook = grid.api.getActiveWorkbook()!.getWorkbook();
-    const marked = markCells(bytes, styledCells(workbook, model));
-    const saved = saveEdits(marked, model, this.functionIds, withoutAddedTables(sheets, model));
-    return withAddedTables(saved, sheets, model, this.functionIds);
+    return savedFile(this.workbook, { workbook, injector: grid.injector }, this.results(), this.functionIds);
   }
 
   private close(): void {

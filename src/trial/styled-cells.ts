@@ -1,29 +1,38 @@
 import type { IBorderData, ICellData, IStyleData, Nullable, Workbook } from "@univerjs/core";
 import { gridStyle } from "../engine/snapshot/styles";
 import { styleNumber } from "../engine/snapshot/sheet";
+import { hasFormula, shownValue } from "../workbook/grid/tables/cells";
+import { needsTextMark } from "../workbook/plain-text";
 import type { CellMark } from "../xlsx/edit/mark-cells";
-import type { CellStyle, WorkbookModel } from "../xlsx/model";
+import type { CellModel, CellStyle, WorkbookModel } from "../xlsx/model";
 
 /** The cells that look otherwise in the grid than in the file that was opened, and how. */
 export function styledCells(workbook: Workbook, { sheets, styles }: WorkbookModel): CellMark[] {
   return workbook.getSheets().flatMap((sheet) => {
     const name = sheet.getName();
     const present = sheets.find((known) => known.name === name)?.cells ?? [];
-    const numbers = new Map(present.map(({ row, column, style }) => [`${row},${column}`, style]));
+    const places = new Map(present.map((cell) => [`${cell.row},${cell.column}`, cell]));
     const marks: CellMark[] = [];
     sheet.getCellMatrix().forValue((row, column, cell) => {
-      if (cell?.s == null || isOfFile(cell)) return;
-      const style = numbers.get(`${row},${column}`) ?? 0;
+      if (cell == null) return;
+      const known = places.get(`${row},${column}`);
+      const asText = isNewText(cell, known) ? { asText: true } : {};
+      const number = typeof cell.s === "string" ? styleNumber(cell.s) : undefined;
+      const style = number ?? known?.style ?? 0;
       const own = workbook.getStyles().getStyleByCell(cell) ?? {};
-      const mark = differences(own, gridStyle(styles[style] ?? {}));
+      const isStyled = cell.s != null && number === undefined;
+      const mark = { ...(isStyled ? differences(own, gridStyle(styles[style] ?? {})) : {}), ...asText };
       if (Object.keys(mark).length > 0) marks.push({ sheet: name, row, column, style, ...mark });
     });
     return marks;
   });
 }
 
-function isOfFile({ s: style }: ICellData): boolean {
-  return typeof style === "string" && styleNumber(style) !== undefined;
+/** Text that was put in since the file was opened and that looks like something else. */
+function isNewText(cell: ICellData, known: CellModel | undefined): boolean {
+  if (hasFormula(cell)) return false;
+  const text = shownValue(cell);
+  return typeof text === "string" && text !== known?.value && needsTextMark(text);
 }
 
 const HORIZONTAL: Readonly<Record<number, string>> = { 1: "left", 2: "center", 3: "right" };

@@ -3,7 +3,7 @@ import type { TableRange } from "../../book-host";
 import { namesTable } from "../../herd-formula";
 import { areaText, type PlainArea } from "../../plain-book";
 import { meets } from "../../plain-room";
-import { cellsOccupied, nameTaken, sheetProtected, tableGone, tableInUse } from "../../table-error";
+import { cellsOccupied, nameTaken, sheetFiltered, sheetProtected, tableGone, tableInUse } from "../../table-error";
 import { hasFormula, shownValue } from "../tables/cells";
 import { knownTables } from "../tables/known-table";
 import { addTable, type Change } from "../tables/mutations";
@@ -14,6 +14,8 @@ import { areaOf } from "./read-sheet";
 export function tableChange(grid: OpenGrid, { sheet: sheetName, area, name }: TableRange): Change {
   const sheet = sheetOf(grid, sheetName);
   if (grid.protectedSheets.has(sheetName)) throw sheetProtected(sheetName);
+  // A filter of the sheet and that of a table may not meet: Excel would mend the saved file by taking one away.
+  if (grid.filteredSheets?.has(sheetName) === true) throw sheetFiltered(sheetName);
   const tables = knownTables(grid);
   if (tables.some(({ info }) => info.name.toLowerCase() === name.toLowerCase())) throw nameTaken(name);
   const met = tables.find((table) => table.sheet === sheet && meets(area)(areaOf(table)));
