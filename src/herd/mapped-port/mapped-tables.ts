@@ -32,6 +32,15 @@ export function mappedTables(tables: TablePort, book: BookPort): TablePort {
     return looking.then((found) => (lastFarm = found));
   };
   const read = (name: HerdTableName, found: Farm): Promise<OurTable> => readOurTable(name, found, tables, book);
+  const reads = new WeakMap<Farm, Map<HerdTableName, Promise<OurTable>>>();
+  /** Calls that share one look at the mapping were made before anything of it was read: they share the reading too. */
+  const readOnce = (name: HerdTableName, found: Farm): Promise<OurTable> => {
+    const begun = reads.get(found) ?? new Map<HerdTableName, Promise<OurTable>>();
+    reads.set(found, begun);
+    const reading = begun.get(name) ?? read(name, found).finally(() => begun.delete(name));
+    begun.set(name, reading);
+    return reading;
+  };
   const saves = new FarmSaves(tables, book, {
     farm,
     read,
@@ -42,12 +51,12 @@ export function mappedTables(tables: TablePort, book: BookPort): TablePort {
     ...tables,
     listTables: async () => {
       const found = await farm();
-      return found === undefined ? tables.listTables() : listed(found, (name) => read(name, found));
+      return found === undefined ? tables.listTables() : listed(found, (name) => readOnce(name, found));
     },
     readTable: async (name) => {
       const found = await farm();
       if (found === undefined || !isMapped(found, name)) return tables.readTable(name);
-      const table = await read(name, found);
+      const table = await readOnce(name, found);
       lastRead.set(name, table);
       return table.content;
     },

@@ -1,5 +1,6 @@
 import { day } from "../../../../src/core/shared/days";
 import { checkBook } from "../../../../src/herd/check/check-book";
+import { mappedTables } from "../../../../src/herd/mapped-port/mapped-tables";
 import { mappingTable } from "../../../../src/workbook/mapping-table";
 import type { PlainCell } from "../../../../src/workbook/port";
 import { rowAsRead } from "../../../../src/workbook/table-port";
@@ -142,4 +143,15 @@ describe("two lists of findings, one a year", () => {
       'Someone changed the sheet Now meanwhile: cell C2, column "Found", held "DD" and now holds "dd". Nothing was written.',
     );
   });
+});
+
+test("what is asked for at once is read once", async () => {
+  const { raw, book: cells } = openFarmBook(book(walking, feet, mapping(...SCORES, ...FINDINGS)));
+  const read: string[] = [];
+  const counting = { ...raw, readTable: (name: string) => (read.push(name), raw.readTable(name)) };
+  const tables = mappedTables(counting, cells);
+  await Promise.all([tables.listTables(), tables.readTable("Scores"), tables.readTable("Findings")]);
+  expect(read.filter((name) => name !== "Mapping").sort()).toEqual(["Feet", "Gaits"]);
+  await raw.save({ id: "1", title: "", changes: [{ append: "Gaits", rows: [{ Day: { day: FIRST }, Tag: 103, Gait: 1 }] }] }); // prettier-ignore
+  expect((await tables.readTable("Scores")).rowCount).toBe(3);
 });
