@@ -1,5 +1,5 @@
-import type { Doubt } from "../../../herd/check/doubt";
 import { safeRepairs } from "../../../herd/check/repairs/safe-repairs";
+import type { CellChange } from "../../../workbook/book-port";
 import { capitalised, counted } from "../../format";
 import type { DoubtGroup } from "./doubts";
 import { type Checked, DOUBTS_AT_ONCE, type SetUpEvent, type SetUpState } from "./state";
@@ -26,7 +26,7 @@ export function nextCheck(state: SetUpState, event: SetUpEvent): SetUpState | un
     case "more doubts asked":
       return { ...state, shownDoubts: state.shownDoubts + DOUBTS_AT_ONCE };
     case "repair pressed":
-      return repair(state, [event.doubt], `${capitalised(event.doubt.repair?.title ?? "")} on ${event.doubt.sheet}, ${event.doubt.address}`, event.id); // prettier-ignore
+      return repair(state, safeRepairs([event.doubt]).cells, `${capitalised(event.doubt.repair?.title ?? "")} on ${event.doubt.sheet}, ${event.doubt.address}`, event.id); // prettier-ignore
     case "all repairs asked":
       return isBusy(state) ? state : { ...state, askingAll: true };
     case "all repairs left":
@@ -34,8 +34,8 @@ export function nextCheck(state: SetUpState, event: SetUpEvent): SetUpState | un
     case "all repairs pressed": {
       const group = openGroupOf(state);
       if (group === undefined || !state.askingAll) return state;
-      const cells = safeRepairs(group.repairable).cells.length;
-      return repair(state, group.repairable, `${counted(cells, "cell")} repaired: ${group.title}`, event.id);
+      const title = `${counted(group.repairs.length, "cell")} repaired: ${group.title}`;
+      return repair(state, group.repairs, title, event.id);
     }
     case "formulas asked":
       return { ...state, formulas: { kind: "looking" } };
@@ -64,8 +64,7 @@ export function openGroupOf(state: SetUpState): DoubtGroup | undefined {
 }
 
 /** Repairs go by what the check saw: while a newer one runs, they wait. */
-function repair(state: SetUpState, doubts: readonly Doubt[], title: string, id: string): SetUpState {
-  const { cells } = safeRepairs(doubts);
+function repair(state: SetUpState, cells: readonly CellChange[], title: string, id: string): SetUpState {
   if (isBusy(state) || state.check.kind !== "checked" || cells.length === 0) return state;
   return { ...begun(state, { kind: "cells", id, title, cells }), askingAll: false };
 }

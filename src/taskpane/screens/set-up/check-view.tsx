@@ -1,6 +1,5 @@
 import "./check.css";
 import type { Doubt } from "../../../herd/check/doubt";
-import { safeRepairs } from "../../../herd/check/repairs/safe-repairs";
 import type { PlainCell } from "../../../workbook/port";
 import { isDay, type TypedValue } from "../../../workbook/table-port";
 import { capitalised, counted, dateText, plainNumber } from "../../format";
@@ -120,7 +119,7 @@ function RepairAll({ group, state, dispatch }: GroupProps) {
   return (
     <p class="set-up-buttons" data-place>
       <button type="button" disabled={isBusy(state)} onClick={() => dispatch({ type: "all repairs asked" })}>
-        Repair all {plainNumber(safeRepairs(group.repairable).cells.length)} that can be repaired safely
+        Repair all {plainNumber(group.repairs.length)} that can be repaired safely
       </button>
     </p>
   );
@@ -130,7 +129,7 @@ function RepairAll({ group, state, dispatch }: GroupProps) {
 const CHANGES_SHOWN = 5;
 
 function AskAll({ state, dispatch, newId }: SetUpViewProps) {
-  const { cells } = safeRepairs(openGroupOf(state)?.repairable ?? []);
+  const cells = openGroupOf(state)?.repairs ?? [];
   const left = cells.length - CHANGES_SHOWN;
   return (
     <div data-place>

@@ -1,5 +1,6 @@
 import { checks } from "../../../herd/check/checks";
 import { safeRepairs } from "../../../herd/check/repairs/safe-repairs";
+import type { CellChange } from "../../../workbook/book-port";
 import type { Doubt, DoubtLevel } from "../../../herd/check/doubt";
 import { counted, plainNumber } from "../../format";
 
@@ -15,8 +16,9 @@ export interface DoubtGroup {
   readonly cells: number;
   /** How many of these are more than worth knowing. */
   readonly doubtful: number;
-  /** Those with a safe repair. */
+  /** Those with a safe repair, and the cells that all their repairs change. */
   readonly repairable: readonly Doubt[];
+  readonly repairs: readonly CellChange[];
 }
 
 const LEVELS: readonly DoubtLevel[] = ["wrong", "doubtful", "note"];
@@ -41,7 +43,8 @@ export function groupsOf(doubts: readonly Doubt[]): readonly DoubtGroup[] {
     const level = LEVELS[Math.min(...own.map((doubt) => LEVELS.indexOf(doubt.level)))]!;
     const cells = cellsOf(own);
     const doubtful = cellsOf(own.filter((doubt) => doubt.level !== "note"));
-    return [{ check: id, title: about, level, doubts: own, cells, doubtful, repairable: safeRepairs(own).settled }]; // prettier-ignore
+    const { settled, cells: repairs } = safeRepairs(own);
+    return [{ check: id, title: about, level, doubts: own, cells, doubtful, repairable: settled, repairs }];
   });
   return groups.sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
 }

@@ -163,7 +163,7 @@ describe("the check", () => {
     await driver.press({ type: "check pressed" });
     expect(checkedIn(driver.state)?.tables).toEqual([]);
     expect(sectionState(driver.state, "check")).toBe("no list was checked");
-    const group = { check: "capped count", title: "", level: "note", doubts: [], cells: 3, doubtful: 0, repairable: [] } as const; // prettier-ignore
+    const group = { check: "capped count", title: "", level: "note", doubts: [], cells: 3, doubtful: 0, repairable: [], repairs: [] } as const; // prettier-ignore
     expect(foundText([group], ["Tests on Milk"])).toBe("nothing doubtful, 3 to know");
     expect(foundText([{ ...group, cells: 5, doubtful: 2 }], ["Tests on Milk"])).toBe("2 doubtful cells of 1 kind, 3 to know"); // prettier-ignore
   });
