@@ -111,6 +111,9 @@ export function refuseNoFindings({ used, sound, unknownLesion }: RowTally, argum
   throw unavailable(`${argument} holds no findings: enter a code a row, or "none" for a sound cow`);
 }
 
+/** Below this number of cows a share says little: one cow more or less moves it by five points. */
+export const FEW_COWS_EXAMINED = 20;
+
 /** A share needs the cows that have nothing. */
 export function refuseNoSound(soundCows: number): void {
   if (soundCows > 0) return;

@@ -8,15 +8,13 @@ import { defineFunction } from "../define";
 import { figure } from "../figure";
 import {
   cowsParameter,
+  FEW_COWS_EXAMINED,
   GROUP,
   lesionsParameter,
   refuseNoSound,
   remarkLeftOut,
   selectionParameter,
 } from "./kinds-of-findings";
-
-/** Below this number of cows a share says little: one cow more or less moves it by five points. */
-const FEW_COWS = 20;
 
 export const lesionShare = defineFunction({
   id: "LESION.SHARE",
@@ -47,7 +45,7 @@ export const lesionShare = defineFunction({
   compute(args, remarks) {
     const { affected, examined, leftOut } = counted(args);
     remarkLeftOut(remarks, leftOut, 'no cow or no lesion ("none" is the word for a sound cow)');
-    if (examined < FEW_COWS) remarks.add(`Only ${examined} cows examined: a small number`);
+    if (examined < FEW_COWS_EXAMINED) remarks.add(`Only ${examined} cows examined: a small number`);
     return affected / examined;
   },
   steps(args, share) {
