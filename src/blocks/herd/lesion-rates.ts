@@ -20,7 +20,7 @@ const ROWS = disorders.length + groupWords.length + 1;
 const RATE_COLUMN = 5;
 
 /** Groups, all lesions and the rows left out stand below the lesions: a bar of their sum would dwarf theirs. */
-function lesionsAbove(rows: readonly (readonly PlainCell[])[]): number {
+export function lesionsAbove(rows: readonly (readonly PlainCell[])[]): number {
   const end = rows.findIndex(([code]) => disorderOf(String(code)) === undefined);
   return end < 0 ? rows.length : end;
 }
