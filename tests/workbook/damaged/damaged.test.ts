@@ -4,6 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
 import { runRecalc } from "../../../src/entries/recalc/run";
+import { cellAddress } from "../../../src/workbook/cell-address";
+import { readWorkbook } from "../../../src/xlsx/read";
 import { handMade } from "../hand-made";
 import { everything, formulas, hostileBooks, REACHING_OUT, tableParts } from "./books";
 import { type Draw, damagedBytes, damagedParts, damagedText, drawFrom, packed, withDamagedText } from "./damage";
@@ -121,16 +123,27 @@ describe("computed and saved", () => {
     return { code, said: said.join("\n") };
   }
 
+  const formulaCells = (bytes: Uint8Array): string[] =>
+    readWorkbook(bytes, []).sheets.flatMap(({ name, cells }) =>
+      cells.flatMap(({ row, column, formula }) =>
+        formula === undefined ? [] : [`${name}!${cellAddress({ row, column })} ${formula}`],
+      ),
+    );
+
   test("formulas that reach outside the workbook ask nobody", async () => {
     const connect = jest.spyOn(Socket.prototype, "connect");
     const fetch = jest.spyOn(globalThis, "fetch");
-    const { code, said } = await recalc(handMade(everything({ sheets: { Cows: formulas(REACHING_OUT), Notes: "" } })));
+    const bytes = handMade(everything({ sheets: { Cows: formulas(REACHING_OUT), Notes: "" } }));
+    const { code, said } = await recalc(bytes);
     expect([code, said]).toEqual([0, expect.stringMatching(/computed/)]);
     expect(connect).not.toHaveBeenCalled();
     expect(fetch).not.toHaveBeenCalled();
     // What is computed goes back as a value: no cell gains a formula that it did not have.
-    const saved = openSafely(readFileSync(join(folder, "out.xlsx")));
-    expect(saved).toBeUndefined();
+    const saved = new Uint8Array(readFileSync(join(folder, "out.xlsx")));
+    expect(openSafely(saved)).toBeUndefined();
+    const before = formulaCells(bytes);
+    expect(before.length).toBeGreaterThan(0);
+    expect(formulaCells(saved)).toEqual(before);
   });
 
   test.each(["__proto__", "constructor", "toString"])(
