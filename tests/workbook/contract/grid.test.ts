@@ -26,6 +26,7 @@ import { readWorkbook } from "../../../src/xlsx/read";
 import { startFile } from "../../fakes/file/start-file";
 import { type Faults, faults } from "../../fakes/faults";
 import { tablePortContract } from "./contract";
+import { refusedAs, startTables } from "./start";
 import type { OtherUser, RawCell, RawLook, StartTable, TestBook } from "./test-book";
 
 const engines: OpenEngine[] = [];
@@ -270,3 +271,22 @@ function openBook(start: readonly StartTable[]): Promise<TestBook> {
 }
 
 tablePortContract({ name: "the grid", oneUser: true, open: openBook }, { runs: 10 });
+
+test("neither a block nor a table is written over cells that a formula fills from elsewhere", async () => {
+  const book = await openBook(startTables);
+  const engine = engines.at(-1)!;
+  const { workbook, injector } = engine;
+  const cellValue: Cells = {};
+  putCell(cellValue, 19, 7, formulaCell("=B3:B4*2"));
+  const subUnitId = workbook.getSheetBySheetName("Plan")!.getSheetId();
+  const params = { unitId: workbook.getUnitId(), subUnitId, cellValue };
+  injector.get(ICommandService).syncExecuteCommand(SetRangeValuesMutation.id, params);
+  // The engine gathers changes for less than this before it computes.
+  await new Promise((resolve) => setTimeout(resolve, 150));
+  await engine.settled();
+  const port = book.user();
+  const place = { sheet: "Plan", address: "G21" };
+  expect(await refusedAs(port.writeBlock({ ...place, cells: [[1, 2]] }), "occupied")).toMatch(/H21/);
+  const columns = [{ heading: "Cow" }, { heading: "Note" }];
+  expect(await refusedAs(port.createTable({ name: "T", ...place, columns, rows: [] }), "occupied")).toMatch(/H21/);
+});
