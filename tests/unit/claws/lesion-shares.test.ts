@@ -17,10 +17,11 @@ function refusal(...raw: unknown[]): string {
 }
 
 test.each(lesionShares.examples)("example: $where", ({ arguments: raw, result }) => {
-  const [got, wanted] = [evaluate(lesionShares, raw).value, result] as readonly (readonly (string | number)[])[][];
-  expect(got!.map((row) => row.slice(0, 4))).toEqual(wanted!.map((row) => row.slice(0, 4)));
-  wanted!.forEach((row, r) =>
-    row.forEach((cell, c) => typeof cell === "number" && expect(got![r]![c]).toBeCloseTo(cell, 4)),
+  const got = evaluate(lesionShares, raw).value as (string | number)[][];
+  const wanted = result as (string | number)[][];
+  expect(got.map((row) => row.slice(0, 4))).toEqual(wanted.map((row) => row.slice(0, 4)));
+  wanted.forEach((row, r) =>
+    row.forEach((cell, c) => typeof cell === "number" && expect(got[r]![c]).toBeCloseTo(cell, 4)),
   );
   for (const { label, working, value } of explain(lesionShares, raw).steps)
     expect(`${label} ${working} ${value}`).not.toMatch(/undefined|NaN/);
