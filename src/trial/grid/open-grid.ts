@@ -1,9 +1,5 @@
-import { type Injector, type IWorkbookData, LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import { type Injector, type IWorkbookData, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import conditionalFormatting from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
-import core from "@univerjs/preset-sheets-core/locales/en-US";
-import dataValidation from "@univerjs/preset-sheets-data-validation/locales/en-US";
-import table from "@univerjs/preset-sheets-table/locales/en-US";
 import { CallLog } from "../../engine/call-log";
 import { functionDescriptions } from "../../engine/descriptions";
 import { applyFixes, fixedFunctions } from "../../engine/fixes";
@@ -15,8 +11,7 @@ import { stopChecking } from "./quiet-close";
 import { growTablesBelow } from "./table-growth";
 import { walnutTheme } from "./theme";
 import { nameTablesInFormulas } from "./this-table";
-
-const locales = { [LocaleType.EN_US]: mergeLocales(core, table, conditionalFormatting, dataValidation) };
+import { locales } from "./words";
 
 /** A workbook open in a grid. */
 export interface Grid {
