@@ -135,14 +135,14 @@ export function LesionPart(props: PartProps) {
   const taken = disorderToTake(state);
   const disabled = state.phase.kind !== "typing";
   const reached = offered.findIndex(({ code }) => code === taken?.code);
-  const open = disorderOf(finding.lesion)?.code !== finding.lesion;
+  const open = offered.length > 0 && disorderOf(finding.lesion)?.code !== finding.lesion;
   return (
     <>
       <TextField
         {...bound(props, "lesion", "Disorder")}
         value={finding.lesion}
         hint={
-          finding.zone === ""
+          zoneName(typedNumber(finding.zone)) === ""
             ? "Code or name, then Enter"
             : `Those of zone ${finding.zone} first; code or name, then Enter`
         }
@@ -200,7 +200,7 @@ const STAGE_CHOICES = [
 ];
 const SEVERITIES = [
   { value: "1", label: "1", about: "mild" },
-  { value: "2", label: "2", about: "plain" },
+  { value: "2", label: "2", about: "moderate" },
   { value: "3", label: "3", about: "severe" },
 ];
 
