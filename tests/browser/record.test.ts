@@ -79,7 +79,7 @@ test(
     await page.getByRole("button", { name: "Show the inner claw" }).click();
     await page.getByRole("radio", { name: "Zone 4, sole, ulcer site" }).click();
     await page.getByRole("option", { name: "SU Sole ulcer" }).click();
-    await page.getByRole("radio", { name: "2 plain" }).click();
+    await page.getByRole("radio", { name: "2 moderate" }).click();
     await page.getByRole("button", { name: "Save", exact: true }).click();
     await page.getByRole("heading", { name: "Saved. Cow 12, 1 finding" }).waitFor();
     expect(await rows(page, "Findings")).toMatchObject([{ Claw: "inner", Zone: 4, Lesion: "SU", Severity: 2 }]);
