@@ -78,7 +78,7 @@ export interface BookPort {
 
   /**
    * Takes changed cells back whole; rejects with "changed" where someone changed one meanwhile. A table that was made
-   * becomes a plain range again, its cells as they now are.
+   * becomes a plain range again, its cells as they now are; where it was renamed or deleted it rejects with "table-gone".
    */
   takeBack(id: string): Promise<void>;
 

@@ -53,6 +53,11 @@ export class TableError extends Error {
   }
 }
 
+/** Whether nobody knows how much of the work was done. */
+export function isUncertain(error: unknown): boolean {
+  return error instanceof TableError && error.kind === "uncertain";
+}
+
 /** The same error where it was made by another copy of this code, such as that of the page around a frame. */
 export function asTableError(error: unknown): TableError | undefined {
   if (error instanceof TableError) return error;

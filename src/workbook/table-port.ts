@@ -179,7 +179,8 @@ export interface TablePort {
   /**
    * Takes a save or a block back whole; refused where someone changed one of its rows or cells meanwhile. Cells of a
    * block are plain again, with the number format that they had, and columns as wide as they were. A sheet that was
-   * made for a block goes with it, unless something else stands on it by now.
+   * made for a block goes with it, unless something else stands on it by now. Where the sheet was renamed or deleted it
+   * rejects with "sheet-gone".
    */
   takeBack(id: string): Promise<void>;
 

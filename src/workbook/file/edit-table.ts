@@ -1,3 +1,4 @@
+import { SHEET_ROWS } from "../cell-address";
 import type { CellMark } from "../../xlsx/edit/mark-cells";
 import { isDateFormat, ISO_DATE } from "../number-format";
 import { needsTextMark } from "../plain-text";
@@ -6,9 +7,6 @@ import { plainValue } from "../saving/row-match";
 import { TableError, tableFull } from "../table-error";
 import { isDay, type TypedValue } from "../table-port";
 import type { FileBook, FileTable } from "./file-book";
-
-/** Rows that a sheet has: Microsoft, "Excel specifications and limits". */
-const SHEET_ROWS = 1_048_576;
 
 /** Makes the edits of a plan in the cells of a table. Gives the marks that its cells need besides. */
 export function editTable(book: FileBook, table: FileTable, plan: TablePlan): CellMark[] {

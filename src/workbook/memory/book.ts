@@ -1,4 +1,4 @@
-import type { CellPosition } from "../cell-address";
+import { type CellPosition, SHEET_ROWS } from "../cell-address";
 import type { FunctionsAnswer } from "../book-port";
 import type { CellLook } from "../look";
 import type { PlainArea } from "../plain-book";
@@ -62,8 +62,8 @@ export class MemoryBook {
   private open = true;
   /** Awaited before each step of a host; a test makes it fail or wait. */
   beforeStep: (step: string) => Promise<void> = () => Promise.resolve();
-  /** Rows that a sheet has: Microsoft, "Excel specifications and limits". */
-  rowLimit = 1_048_576;
+  /** Rows that a sheet has. */
+  rowLimit = SHEET_ROWS;
   /** Whether formulas with HERD functions work: entered again they then show a blank, else #NAME?. */
   functions: FunctionsAnswer = "yes";
   /** The cell that was shown last. */

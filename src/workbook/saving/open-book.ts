@@ -3,7 +3,7 @@ import type { BookPort, CellChanges, RangeToTable } from "../book-port";
 import { cellPosition } from "../cell-address";
 import { cellAt, type PlainSheet } from "../plain-book";
 import { isFreeOn, roomOn } from "../plain-room";
-import { cellChanged, hostFailed, TableError } from "../table-error";
+import { cellChanged, hostFailed, isUncertain, TableError } from "../table-error";
 import { freeTableName } from "../table-name";
 import { type BookLog, type LoggedChange, memoryBookLog, withChange, withoutChange } from "./book-log";
 import { cellEditsOf, checkRange } from "./clean-changes";
@@ -80,8 +80,7 @@ async function noted<T>(
   try {
     return await work();
   } catch (error) {
-    const unknown = error instanceof TableError && error.kind === "uncertain";
-    if (known === undefined && !unknown) log.write(withoutChange(log.read(), begun.id));
+    if (known === undefined && !isUncertain(error)) log.write(withoutChange(log.read(), begun.id));
     throw error;
   }
 }
@@ -127,8 +126,7 @@ async function unmake(host: BookHost, table: TableRange): Promise<void> {
   try {
     await host.unmakeTable(table.name);
   } catch (error) {
-    const unknown = error instanceof TableError && error.kind === "uncertain";
-    if (!unknown || (await stands(host, table).catch(() => true))) throw error;
+    if (!isUncertain(error) || (await stands(host, table).catch(() => true))) throw error;
   }
 }
 
@@ -147,8 +145,7 @@ async function undo(host: BookHost, applied: readonly AppliedCell[]): Promise<vo
   try {
     if (edits.length > 0) await host.editCells(edits);
   } catch (error) {
-    const unknown = error instanceof TableError && error.kind === "uncertain";
-    if (!unknown || !(await isUndone(host, edits))) throw error;
+    if (!isUncertain(error) || !(await isUndone(host, edits))) throw error;
   }
 }
 

@@ -4,7 +4,7 @@ import { inverseOf, isUndone } from "./inverse";
 import { logged, type LoggedSave, memoryLog, type SaveLog, without } from "./save-log";
 import { standingOf, type Standing } from "./standing";
 import { takeBlockBack, writeBlockOnce } from "./write-block";
-import { hostFailed, TableError } from "../table-error";
+import { hostFailed, isUncertain, TableError } from "../table-error";
 import type { AppliedEdit, Edit, TableHost } from "../table-host";
 import type { Save, TableContent, TablePort } from "../table-port";
 
@@ -57,8 +57,7 @@ async function write(
       log.write(logged(log.read(), known ?? { state: "begun", id, title, edits, rowCounts }));
     });
   } catch (error) {
-    const unknown = error instanceof TableError && error.kind === "uncertain";
-    if (known === undefined && !unknown) log.write(without(log.read(), id));
+    if (known === undefined && !isUncertain(error)) log.write(without(log.read(), id));
     throw error;
   }
 }
@@ -82,8 +81,7 @@ async function takeBack(host: TableHost, log: SaveLog, id: string): Promise<void
   try {
     if (edits.length > 0) await host.applyEdits(edits, () => undefined);
   } catch (error) {
-    const unknown = error instanceof TableError && error.kind === "uncertain";
-    if (!unknown || !isUndone(applied, await readTables(host, edits).catch(() => []))) throw error;
+    if (!isUncertain(error) || !isUndone(applied, await readTables(host, edits).catch(() => []))) throw error;
   }
   log.write(without(log.read(), id));
 }

@@ -1,4 +1,4 @@
-import { TableError } from "../table-error";
+import { isUncertain } from "../table-error";
 import type { TableHost } from "../table-host";
 import type { BlockResult, CellBlock } from "../table-port";
 import { logged, type LoggedSave, type SaveLog, without } from "./save-log";
@@ -31,8 +31,7 @@ async function begun(
       log.write(logged(log.read(), { state: "block-begun", ...name, block, begun: change }));
     });
   } catch (error) {
-    const unknown = error instanceof TableError && error.kind === "uncertain";
-    if (!unknown) log.write(without(log.read(), name.id));
+    if (!isUncertain(error)) log.write(without(log.read(), name.id));
     throw error;
   }
 }
@@ -87,8 +86,7 @@ async function remove(host: TableHost, block: WrittenBlock): Promise<void> {
   try {
     await host.removeBlock(block);
   } catch (error) {
-    const unknown = error instanceof TableError && error.kind === "uncertain";
-    if (!unknown || !(await isOut(host, block))) throw error;
+    if (!isUncertain(error) || !(await isOut(host, block))) throw error;
   }
 }
 

@@ -1,3 +1,4 @@
+import { SHEET_ROWS } from "../../cell-address";
 import type { PlainCell } from "../../port";
 import {
   type EditPlan,
@@ -14,9 +15,6 @@ import { plainRow } from "./cells";
 import type { RowAsRead } from "../../table-port";
 import type { ExcelTable } from "./describe";
 import { readRows } from "./read-rows";
-
-/** Rows that a sheet has. Source: Microsoft, "Excel specifications and limits". */
-const SHEET_ROWS = 1_048_576;
 
 /** Checks edits against the workbook as it is, in one question to Excel where no row was moved meanwhile. */
 export async function checkEdits(
