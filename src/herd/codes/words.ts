@@ -84,13 +84,13 @@ export function codeOfKey(text: string): string | undefined {
   return text.trim().toLowerCase() === SOUND ? SOUND : disorderOf(text)?.code;
 }
 
-/** From this certainty on a proposed row carries its code; it is still only a proposal until it is saved. */
-const PROPOSED_FROM = 0.7;
+/** From this certainty on a code is likely and a proposed row carries it; it is only a proposal until it is saved. */
+export const LIKELY_FROM = 0.7;
 
 /** Rows for the Words table that propose a code for each unknown word. What is not likely enough stays blank. */
 export function proposedRows(unknown: readonly UnknownWord[]): readonly WordRow[] {
   return unknown.map(({ word, likely }) => {
-    const sure = likely !== undefined && likely.certainty >= PROPOSED_FROM;
+    const sure = likely !== undefined && likely.certainty >= LIKELY_FROM;
     return {
       word,
       code: sure ? likely.code : null,

@@ -1,15 +1,14 @@
+import { CELLS_PER_THOUSAND, MM_PER_CM } from "../../mapping/convert";
 import type { Check } from "../checked-herd";
 import type { CheckedTable } from "../checked-table";
 import type { Finding, Report } from "../report";
 
-const CELLS_PER_THOUSAND = 1000;
 /** Counts in thousands end at the laboratory's cap of 9,999; from here on they are in cells. */
 const IN_CELLS_FROM = 10_000;
 /** Toes in cm and in inches; a toe in mm is far longer than either. */
 const CM = [5, 20] as const;
 const INCHES = [2, 5] as const;
 const MM_FROM = 30;
-const MM_PER_CM = 10;
 
 /** Values that are in another unit than the rest of their column. */
 export const mixedUnits: Check = {

@@ -1,5 +1,6 @@
 import { disorders } from "../../../core/claws/disorder-key";
 import { SOUND } from "../../../core/claws/findings";
+import { LIKELY_FROM } from "../../../herd/codes/words";
 import { counted } from "../../format";
 import { SelectField } from "./controls";
 import { lesionName, type OpenWord } from "./found-words";
@@ -39,9 +40,6 @@ export function WordField({ word, code, disabled, choose }: WordFieldProps) {
     </li>
   );
 }
-
-/** From this certainty on a proposal is called likely. */
-const LIKELY_FROM = 0.7;
 
 function proposalText({ likely }: OpenWord): string {
   if (likely === undefined) return "No code is near.";
