@@ -1,3 +1,4 @@
+import "../../parts/typed-field.css";
 import { useId } from "preact/hooks";
 
 interface SelectFieldProps {
@@ -27,7 +28,7 @@ export function SelectField({
 }: SelectFieldProps) {
   const id = useId();
   return (
-    <div class={isOpen ? "set-up-field open" : "set-up-field"}>
+    <div class={isOpen ? "typed-field set-up-field open" : "typed-field set-up-field"}>
       <label for={id}>
         {about !== undefined && <span class="readers-only">{about}: </span>}
         {label}

@@ -15,6 +15,7 @@ import {
   choicesFor,
   missingFrom,
   openPoints,
+  placeText,
   TABLE_CHOICES,
   TABLE_NAMES,
   UNIT_NAMES,
@@ -36,9 +37,11 @@ export function ListView(props: ListProps) {
   const missing = missingFrom(list);
   const hint = readAs === "" && looksLike !== undefined ? `It looks like ${TABLE_NAMES[looksLike]}.` : undefined;
   return (
-    <article class="set-up-list" aria-label={`List on ${sheet}`} data-place>
+    <article class="set-up-list" aria-label={`List on ${sheet}, ${placeText(list)}`} data-place>
       <h3>{sheet}</h3>
-      <p class="quiet">{placeText(list)}</p>
+      <p class="quiet">
+        {placeText(list)}, {counted(list.rowCount, "row")}
+      </p>
       {own ? (
         <p>This is Evenfoot's own table {readAs}: nothing has to be said.</p>
       ) : (
@@ -90,16 +93,6 @@ function Columns(props: ListProps & { readonly table: HerdTableName }) {
       </ul>
     </details>
   );
-}
-
-/** A list that is read, stands in plain cells and has its headings in one row. */
-export function canBeTable({ source, readAs, oneHeadingRow }: FoundList): boolean {
-  return source === undefined && readAs !== "" && oneHeadingRow;
-}
-
-function placeText({ source, rowCount, headingRow }: FoundList): string {
-  const rows = counted(rowCount, "row");
-  return source === undefined ? `plain cells, headings in row ${headingRow + 1}, ${rows}` : `table ${source}, ${rows}`;
 }
 
 function columnsText(columns: readonly ListColumn[]): string {

@@ -1,7 +1,7 @@
 import { counted } from "../../format";
 import { findWords } from "./found-words";
 import { editLists, type ListEdit } from "./list-edits";
-import { listsAlike, mappingOf, openPoints } from "./lists";
+import { canBeTable, listsAlike, mappingOf, openPoints } from "./lists";
 import type { SetUpEvent, SetUpState } from "./state";
 import { begun, isBusy } from "./write-model";
 
@@ -50,7 +50,7 @@ function keep(state: SetUpState, id: string): SetUpState {
 
 function makeTable(state: SetUpState, listId: string, id: string): SetUpState {
   const list = state.lists.find((known) => known.id === listId);
-  if (isBusy(state) || list === undefined || list.source !== undefined) return state;
+  if (isBusy(state) || list === undefined || !canBeTable(list)) return state;
   if (state.touched.includes(listId)) {
     const text = `Not made a table yet. What you said of the list on ${list.sheet} is not kept: press Keep this first.`;
     return { ...state, notice: { kind: "error", text } };

@@ -1,6 +1,7 @@
 import { Note, TextList } from "../../parts/blocks";
 import type { FoundList } from "./found-lists";
-import { canBeTable, ListView } from "./list-view";
+import { ListView } from "./list-view";
+import { canBeTable, placeText } from "./lists";
 import { isToBeKept } from "./summaries";
 import type { SetUpViewProps } from "./view-props";
 import { isBusy } from "./write-model";
@@ -79,7 +80,7 @@ function MakeTable({ list, state, dispatch, newId }: SetUpViewProps & { readonly
       <button
         type="button"
         disabled={isBusy(state)}
-        aria-label={`Make it a table: the list on ${list.sheet}`}
+        aria-label={`Make it a table: the list on ${list.sheet}, ${placeText(list)}`}
         onClick={() => dispatch({ type: "make table pressed", list: list.id, id: newId() })}
       >
         Make it a table

@@ -24,6 +24,16 @@ export function certaintyOf({ certainty, units, unit }: ListColumn): Certainty {
   return certainty < SURE_FROM ? "likely" : "sure";
 }
 
+/** Where a list stands: "table Gaits", or "plain cells, headings in row 4". */
+export function placeText({ source, headingRow }: FoundList): string {
+  return source === undefined ? `plain cells, headings in row ${headingRow + 1}` : `table ${source}`;
+}
+
+/** A list that is read, stands in plain cells and has its headings in one row. */
+export function canBeTable({ source, readAs, oneHeadingRow }: FoundList): boolean {
+  return source === undefined && readAs !== "" && oneHeadingRow;
+}
+
 /** What keeps a list from being kept as it is; plain sentences. */
 export function openPoints(list: FoundList): readonly string[] {
   if (list.readAs === "" || list.own) return [];

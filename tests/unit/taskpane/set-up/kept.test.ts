@@ -7,15 +7,14 @@ import { findLists } from "../../../../src/taskpane/screens/set-up/found-lists";
 import { foundText } from "../../../../src/taskpane/screens/set-up/doubts";
 import { newTaskId } from "../../../../src/taskpane/screens/set-up/task";
 import { sectionState } from "../../../../src/taskpane/screens/set-up/summaries";
-import { canBeTable } from "../../../../src/taskpane/screens/set-up/list-view";
+import { canBeTable } from "../../../../src/taskpane/screens/set-up/lists";
 import { mappingTable } from "../../../../src/workbook/mapping-table";
-import { memoryBook } from "../../../../src/workbook/memory/plain-view";
 import type { PlainBook } from "../../../../src/workbook/plain-book";
 import type { PlainCell } from "../../../../src/workbook/port";
 import { book, type Rows, sheet } from "../../herd/plain-sheet";
 import { badBooks } from "./bad-books";
 import { Driver } from "./driver";
-import { portsOn } from "./memory-book";
+import { memoryBook, portsOn } from "./memory-book";
 
 const TODAY = day("2026-09-01");
 const FIRST = day("2026-06-01");
