@@ -52,6 +52,7 @@ import { lesionNewcase } from "./claws/lesion-newcase";
 import { lesionParent } from "./claws/lesion-parent";
 import { lesionRate } from "./claws/lesion-rate";
 import { lesionShare } from "./claws/lesion-share";
+import { lesionShares } from "./claws/lesion-shares";
 import { lesionStage } from "./claws/lesion-stage";
 import { lesionTable } from "./claws/lesion-table";
 import { rateHigh } from "./claws/rate-high";
@@ -135,6 +136,7 @@ const described: readonly FunctionSpec[] = [
   lesionParent,
   lesionRate,
   lesionShare,
+  lesionShares,
   lesionStage,
   lesionTable,
   rateHigh,

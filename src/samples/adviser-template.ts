@@ -86,6 +86,7 @@ function costsSheet(): NewSheet {
 /** Sheets whose block has a title longer than a sheet's name may be, by the id of the block. */
 const SHORT_NAMES: Readonly<Record<string, string>> = {
   "lesion-rates": "Lesions and rates",
+  "lesion-shares": "Lesions and shares",
   "lesions-by-lactation": "Heifers first",
   "new-and-repeat": "New and repeated cases",
   "horn-and-infectious": "Infectious and horn",

@@ -89,7 +89,7 @@ describe("a bad afternoon", () => {
     await cowField(pane).focus();
     await press(page, `${String(cow)}⏎2lho4⏎su⏎2`);
     await save();
-    await said("Sheet Findings is protected: unprotect it under Review, then save again.");
+    await said("Sheet Findings is protected: unprotect it under Review, then try again.");
     expect(await lesion()).toBe("SU");
   });
 

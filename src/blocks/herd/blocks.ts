@@ -8,6 +8,7 @@ import { hornAndInfectious, hornAndInfectiousOf } from "./horn-and-infectious";
 import { lame } from "./lame";
 import { lameToTreated } from "./lame-to-treated";
 import { lesionRates, lesionRatesOf } from "./lesion-rates";
+import { lesionShares, lesionSharesOf } from "./lesion-shares";
 import { months, monthsOf } from "./months";
 import { newAndRepeat, newAndRepeatOf } from "./new-and-repeat";
 
@@ -15,6 +16,7 @@ import { newAndRepeat, newAndRepeatOf } from "./new-and-repeat";
 export const herdBlocks: readonly Block[] = [
   coverage,
   lesionRates,
+  lesionShares,
   againstBefore,
   byLactation,
   months,
@@ -30,7 +32,13 @@ export const groupBlocks: ReadonlyMap<string, readonly Block[]> = new Map(
   cowGroups.map((cows) => {
     const withDays = (block: Block): Block => ({ ...block, notes: [...block.notes, ...cows.notes] });
     const rates = lesionRatesOf(cows);
-    const others = [monthsOf(cows), withDays(hornAndInfectiousOf(cows)), newAndRepeatOf(cows), causesOf(cows)];
+    const others = [
+      lesionSharesOf(cows),
+      monthsOf(cows),
+      withDays(hornAndInfectiousOf(cows)),
+      newAndRepeatOf(cows),
+      causesOf(cows),
+    ];
     return [cows.name, rates === undefined ? others : [withDays(rates), ...others]];
   }),
 );

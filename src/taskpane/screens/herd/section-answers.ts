@@ -7,6 +7,7 @@ import { groupSharesOf } from "./groups";
 import { lesionTableOf, targetedIn } from "./lesions";
 import { monthName } from "./month-names";
 import { BlockFigures } from "../../parts/live-blocks/block-figures";
+import { lesionSharesIn } from "./shares";
 import { kindOf } from "./shown-blocks";
 import { numberIn, recordsIn, textIn } from "./rows";
 
@@ -34,6 +35,16 @@ const lesionRates: Answer = (figures) => {
   const against =
     above.length > 0 ? `; above target: ${listed(above)}` : targeted.length > 0 ? "; none above target for sure" : "";
   return `${counted(all.newCases, "new case")}, ${formatNumber(all.rate, "0.0")} per 100 cow-years${against}.`;
+};
+
+const lesionShares: Answer = (figures) => {
+  const spilled = figures.spilled("shares");
+  if (spilled === undefined) return undefined;
+  const { lesions, all } = lesionSharesIn(spilled);
+  const [first] = lesions;
+  if (all === undefined || first === undefined) return "No lesion was recorded in this time.";
+  const { cows, examined, share } = first;
+  return `${first.name}: ${formatNumber(cows, "#,##0")} of ${counted(examined, "cow")} examined (${formatNumber(share ?? 0, PERCENT)}).`;
 };
 
 const byLactation: Answer = (figures) => {
@@ -117,6 +128,7 @@ const againstBefore: Answer = (figures) => {
 const ANSWERS: Readonly<Record<string, Answer>> = {
   coverage,
   "lesion-rates": lesionRates,
+  "lesion-shares": lesionShares,
   "against-before": againstBefore,
   "lesions-by-lactation": byLactation,
   "lesion-months": months,

@@ -8,7 +8,6 @@ import type { FunctionSpec } from "../../../functions/define";
 import { asTableError } from "../../../workbook/table-error";
 import type { WorkbookWith } from "../../pane-workbook";
 import { referencesOf } from "../../parts/put-in-sheet/workbook-references";
-import { today as dayOfComputer } from "../../today";
 import { dayOf, type DrawnUp, namedThings } from "./report";
 import type { ReportEvent, ReportState } from "./state";
 import { joined, saveTitle, sheetName, writtenWords } from "./written";
@@ -39,7 +38,7 @@ export async function writeReport(
     // A host without sheets and cells has no lists of the farm's own either.
     const references =
       book === undefined
-        ? ownReferences(await tables.listTables(), today() !== dayOfComputer())
+        ? ownReferences(await tables.listTables(), (await workbook.holdsItsDay?.()) ?? false)
         : await referencesOf({ ...workbook, book });
     const texts = await wholeSpecs();
     const laidOut = layOutBlock(computed.block, {

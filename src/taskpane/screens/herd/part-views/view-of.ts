@@ -5,6 +5,7 @@ import { Causes } from "./causes";
 import { LameSummary } from "./lame-summary";
 import { LameTrend } from "./lame-trend";
 import { LesionRates } from "./lesion-rates";
+import { LesionShares } from "./lesion-shares";
 import { Months } from "./months";
 import { PlainRows } from "./plain-rows";
 import { RepeatCows } from "./repeat-cows";
@@ -13,6 +14,7 @@ import type { RowsViewProps } from "./view-props";
 /** How the result of a worksheet function is shown. */
 const VIEWS: Readonly<Record<string, FunctionComponent<RowsViewProps>>> = {
   "LESION.TABLE": LesionRates,
+  "LESION.SHARES": LesionShares,
   "LESION.MONTHS": Months,
   "LESION.BYGROUP": ByGroup,
   "COW.REPEATS": RepeatCows,
