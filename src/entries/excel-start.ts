@@ -1,5 +1,5 @@
 /** The action of manifest/shortcuts.json. */
-export const SHOW_PANE = "ShowPane";
+const SHOW_PANE = "ShowPane";
 
 /** What is asked of Office as the page has loaded; a part of Office itself, so that it can be tried without it. */
 export interface StartingOffice {

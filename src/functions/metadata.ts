@@ -29,7 +29,7 @@ export interface Metadata {
 }
 
 /** Stands in functions.json for the address that the build fills in. */
-export const ADDRESS_PLACEHOLDER = "{{address}}";
+const ADDRESS_PLACEHOLDER = "{{address}}";
 
 /**
  * Longest text that Excel keeps of a function's or an argument's description when a function is registered.

@@ -20,7 +20,7 @@ export const HELPER_FILES = new Set([
 const CATALOGUE_AREA = "about";
 
 /** cell-score -> cellScore, the name under which the file exports its spec. */
-export function exportName(fileName: string): string {
+function exportName(fileName: string): string {
   return fileName.replace(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
 }
 

@@ -20,7 +20,7 @@ export function closingOf(tokens: readonly Token[], open: number): number | unde
 }
 
 /** Index of the parenthesis that opens the one closed at `close`; undefined when there is none. */
-export function openingOf(tokens: readonly Token[], close: number): number | undefined {
+function openingOf(tokens: readonly Token[], close: number): number | undefined {
   let depth = 0;
   for (let index = close; index >= 0; index--) {
     if (isOperator(tokens[index], ")")) depth++;

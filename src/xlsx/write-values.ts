@@ -18,7 +18,7 @@ export function isFormula(content: NewContent): content is NewFormula {
 }
 
 /** Calls of add-in functions are saved as dynamic arrays of one cell, as Excel saves them. */
-export function isArrayFormula({ formula, fills }: NewFormula): boolean {
+function isArrayFormula({ formula, fills }: NewFormula): boolean {
   return fills === true || /\bHERD\./i.test(formula);
 }
 

@@ -50,7 +50,7 @@ const MEANINGS: Readonly<Partial<Record<ErrorCode, string>>> = {
   "#N/A": "A value that is needed is not there.",
 };
 
-export function meaningOf(code: ErrorCode): string {
+function meaningOf(code: ErrorCode): string {
   return MEANINGS[code] ?? `A cell that is needed shows ${code}.`;
 }
 

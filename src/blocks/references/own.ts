@@ -30,7 +30,7 @@ export function ownReferences(tables: readonly TableInfo[], hasAsOf: boolean): R
 }
 
 /** The cell of the workbook that holds its day, or the day of the computer. */
-export function asOfText(hasAsOf: boolean): string {
+function asOfText(hasAsOf: boolean): string {
   return hasAsOf ? AS_OF : "TODAY()";
 }
 

@@ -1,7 +1,7 @@
 import { affectedCows } from "./lesion-share";
 import type { LesionSelection } from "./lesion-selection";
 
-export const lactationGroups = ["heifers", "first lactation", "second and later", "lactation not given"] as const;
+const lactationGroups = ["heifers", "first lactation", "second and later", "lactation not given"] as const;
 export type LactationGroup = (typeof lactationGroups)[number];
 
 /** Group of a lactation number; a heifer before calving is 0; NaN is not given. */

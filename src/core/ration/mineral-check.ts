@@ -6,7 +6,7 @@ const SAME_SHARE = 0.02;
 export type SupplyState = "short" | "meets" | "over";
 
 /** Whether a supply meets the need. */
-export function supplyState(supplyMg: number, needMg: number): SupplyState {
+function supplyState(supplyMg: number, needMg: number): SupplyState {
   if (Math.abs(supplyMg - needMg) <= SAME_SHARE * needMg) return "meets";
   return supplyMg < needMg ? "short" : "over";
 }

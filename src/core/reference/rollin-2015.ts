@@ -1,12 +1,7 @@
-import type { Source } from "../shared/source";
-
-export const rollin2015: Source = {
-  name: "Rollin 2015",
-  citation:
-    "Rollin E, Dhuyvetter KC, Overton MW 2015. The cost of clinical mastitis in the first 30 days of lactation: an economic modeling tool. " +
-    "Prev Vet Med 122:257-264. US dollars of 2015, a clinical case in the first 30 days.",
-  standing: "read",
-};
+/**
+ * Rollin E, Dhuyvetter KC, Overton MW 2015. The cost of clinical mastitis in the first 30 days of lactation: an economic
+ * modeling tool. Prev Vet Med 122:257-264. US dollars of 2015, a clinical case in the first 30 days.
+ */
 
 /** Cost of a case as printed, USD. */
 export const ROLLIN_CASE_USD = {

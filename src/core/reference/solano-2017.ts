@@ -6,6 +6,3 @@ export const solano2017: Source = {
     "Solano L, Barkema HW, Pickel C, Orsel K 2017. Effectiveness of a standardized footbath protocol for prevention of digital dermatitis. J Dairy Sci 100:1295-1307.",
   standing: "read",
 };
-
-/** The trial's bath and how it was run. */
-export const solanoBath = { lengthM: 3, widthM: 0.5, depthM: 0.15, copperSulphatePercent: 5, mostPasses: 200 } as const;

@@ -73,7 +73,7 @@ export function summaryTable(files: readonly FileCheck[]): string {
     .join("\n");
 }
 
-export const EXIT = { well: 0, failed: 1, doubtful: 2 } as const;
+const EXIT = { well: 0, failed: 1, doubtful: 2 } as const;
 
 /** The exit code: see the help of the command. */
 export function exitCode(files: readonly FileCheck[]): number {

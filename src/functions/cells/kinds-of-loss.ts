@@ -54,8 +54,8 @@ function bare(text: string): string {
   return text.toLowerCase().replace(/[^a-z0-9]/g, "");
 }
 
-export const dailyModel = modelKind(DAILY_MODELS, "day");
-export const lactationModel = modelKind(LACTATION_MODELS, "lactation");
+const dailyModel = modelKind(DAILY_MODELS, "day");
+const lactationModel = modelKind(LACTATION_MODELS, "lactation");
 
 export const dailyModelParameter = withDefault(
   dailyModel,

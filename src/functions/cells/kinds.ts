@@ -48,13 +48,13 @@ export const lactation = number({
 export const lactations = columnOf(lactation, { notes: "leave out" });
 
 /** Milk of a day as written; its unit stands in another argument. A 0 is no milk. */
-export const dayMilk = number({
+const dayMilk = number({
   min: 0,
   max: 250,
   reason: "a day's milk of one cow, in litres, kg or lb; more is a total of several days or cows",
   zeroIsBlank: true,
 });
-export const dayMilks = columnOf(dayMilk, { notes: "leave out" });
+const dayMilks = columnOf(dayMilk, { notes: "leave out" });
 
 export const milkUnit = choice(["litres", "kg", "lb"], {
   litre: "litres",

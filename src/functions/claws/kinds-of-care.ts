@@ -52,9 +52,9 @@ const days = (max: number, reason: string) =>
 
 /** A treated foot is looked at well within a lactation. */
 export const LONGEST_RECHECK_DAYS = 365;
-export const recheckInterval = days(LONGEST_RECHECK_DAYS, "a recheck a year on is none");
+const recheckInterval = days(LONGEST_RECHECK_DAYS, "a recheck a year on is none");
 /** Farm guides leave a block five to six weeks at most. */
-export const LONGEST_BLOCK_DAYS = 42;
+const LONGEST_BLOCK_DAYS = 42;
 export const blockDays = days(LONGEST_BLOCK_DAYS, "no guide leaves a block longer than six weeks");
 export const painReliefDays = days(14, "a longer course is for the veterinarian");
 /** The longest dressing of a published trial was left ten days. */

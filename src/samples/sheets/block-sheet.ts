@@ -55,7 +55,7 @@ function styleOf({ look, numberFormat, alignRight }: LaidOutCell): CellStyle {
 }
 
 /** The picture of a laid out block as a chart of the sheet. */
-export function chartOn(
+function chartOn(
   sheet: string,
   { chart, categories, series, over, description }: LaidOutChart,
   at: Place,

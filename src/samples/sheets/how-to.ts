@@ -4,7 +4,7 @@ import type { NewSheet } from "../../xlsx/write-model";
 import { COLOURS, FORMATS, STYLES } from "../look";
 import { Page } from "../page";
 
-export const HOW_TO = "Start";
+const HOW_TO = "Start";
 
 /** Cells of the template that every block follows, by the name of the input. */
 export const COMMON_INPUTS: Readonly<Record<string, string>> = {

@@ -1,5 +1,5 @@
 /** What ends within this time is not told of; a user who waits longer wants to know for what. */
-export const SLOW_MS = 1000;
+const SLOW_MS = 1000;
 
 /**
  * Tells what is being done once it has taken long, and "" as soon as it is over. `undefined` stands for nothing to

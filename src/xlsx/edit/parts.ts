@@ -37,7 +37,7 @@ export function freePath(parts: Parts, start: string): string {
 }
 
 /** Puts text before the tag that closes a part's root; an empty root is opened for it. */
-export function beforeEnd(parts: Parts, path: string, addition: string): void {
+function beforeEnd(parts: Parts, path: string, addition: string): void {
   const xml = partText(parts, path).replace(/<([\w.:-]+)([^<>]*)\/>\s*$/, "<$1$2></$1>");
   const end = xml.lastIndexOf("</");
   putPart(parts, path, xml.slice(0, end) + addition + xml.slice(end));

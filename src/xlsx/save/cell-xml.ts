@@ -109,7 +109,7 @@ function holds({ attributes, value: text, others }: ScannedCell, value: CellCont
 
 const ENTITIES: Readonly<Record<string, string>> = { lt: "<", gt: ">", quot: '"', apos: "'", amp: "&" };
 
-export function decodeEntities(text: string): string {
+function decodeEntities(text: string): string {
   return text.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (whole, hex?: string, decimal?: string, name?: string) => {
     if (hex !== undefined) return String.fromCodePoint(parseInt(hex, 16));
     if (decimal !== undefined) return String.fromCodePoint(Number(decimal));

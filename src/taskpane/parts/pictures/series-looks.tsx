@@ -1,6 +1,3 @@
-/** How many series a picture can tell apart. */
-export const MOST_SERIES = 4;
-
 /** The fill of a series: a colour and a pattern of its own, so that the pattern alone tells it. */
 export function seriesFill(picture: string, series: number): string {
   return series === 0 ? "" : `url(#${picture}-series-${series})`;

@@ -14,7 +14,7 @@ export interface Filter {
 export type GroupBy = "work" | "place";
 
 /** Stands for lines of cows whose group is not written. */
-export const NO_PLACE = "not known";
+const NO_PLACE = "not known";
 
 export const noFilter: Filter = { text: "", work: "", place: "" };
 

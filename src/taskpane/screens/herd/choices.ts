@@ -5,7 +5,7 @@ export const PERIODS = ["last 12 months", "this year", "own dates"] as const;
 export type Period = (typeof PERIODS)[number];
 
 /** The cows that the screen looks at, as their blocks are named. */
-export const COW_GROUPS = ["all", "heifers", "first", "later"] as const;
+const COW_GROUPS = ["all", "heifers", "first", "later"] as const;
 export type CowGroup = (typeof COW_GROUPS)[number];
 
 /** What the user chose at the top of the screen. */

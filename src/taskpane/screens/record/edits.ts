@@ -41,7 +41,7 @@ function findingWith(finding: FindingEntry, field: Field, value: string): Findin
 }
 
 /** The entry with its open finding put in place. */
-export function withFinding(entry: Entry, finding: FindingEntry): Entry {
+function withFinding(entry: Entry, finding: FindingEntry): Entry {
   return { ...entry, findings: entry.findings.map((old, place) => (place === entry.current ? finding : old)) };
 }
 

@@ -15,7 +15,7 @@ export interface ClearDay {
 }
 
 /** The last day on which the drug is given: the last of the course of pain relief, else the day itself. */
-export function lastDoseOn(care: Care, date: DaySerial): DaySerial {
+function lastDoseOn(care: Care, date: DaySerial): DaySerial {
   const days = care.painRelief ? typedNumber(care.painReliefDays) : undefined;
   return days !== undefined && days >= 1 ? addDays(date, Math.floor(days) - 1) : date;
 }

@@ -7,7 +7,7 @@ import type { SetUpViewProps } from "./view-props";
 type Loading = { readonly Content: FunctionComponent<SetUpViewProps> } | "loading" | "failed";
 
 /** A part of the screen whose code is asked for only when it is opened. */
-export function lazyPart(load: () => Promise<FunctionComponent<SetUpViewProps>>): FunctionComponent<SetUpViewProps> {
+function lazyPart(load: () => Promise<FunctionComponent<SetUpViewProps>>): FunctionComponent<SetUpViewProps> {
   return (props) => {
     const [loading, setLoading] = useState<Loading>("loading");
     useEffect(() => {

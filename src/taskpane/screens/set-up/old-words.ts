@@ -6,7 +6,7 @@ import type { OldBook } from "./copy-state";
 import { findWords, type KnownWord } from "./found-words";
 
 /** Words with their codes as a Words table holds them. */
-export function wordsContent(words: readonly Pick<KnownWord, "word" | "code">[]): TableContent {
+function wordsContent(words: readonly Pick<KnownWord, "word" | "code">[]): TableContent {
   const [word, code] = wordsTable.columns;
   const columns = [word, code].map(({ heading }) => ({ heading, calculated: false }));
   const rows: PlainCell[][] = words.map((known) => [known.word, known.code]);

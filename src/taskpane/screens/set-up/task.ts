@@ -22,7 +22,7 @@ export interface WrittenBefore {
 }
 
 /** Ids of this screen's saves begin so, to tell them from those of other screens. */
-export const ID_PREFIX = "set-up ";
+const ID_PREFIX = "set-up ";
 
 /** An id that comes after those given out before: what went through two ports is put in order by it. */
 export function newTaskId(at: Date, random: string): string {

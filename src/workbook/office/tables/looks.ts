@@ -58,7 +58,7 @@ function queueLook(
 }
 
 /** Neighbours in a row that look alike, and rows of them that stand below each other. */
-export function runsOfLooks(
+function runsOfLooks(
   cells: readonly (readonly BlockCell[])[],
 ): { readonly area: PlainArea; readonly look: CellLook }[] {
   const runs: { area: PlainArea; look: CellLook; text: string }[] = [];

@@ -58,7 +58,7 @@ export function usedIn({ values, formulas, hasSpill }: Excel.Range, site: Site):
 }
 
 /** The first cell of a site that lies in a table. */
-export function firstInTable(
+function firstInTable(
   { sheet, at, rows, columns }: Site,
   tables: readonly ExcelTable[],
 ): CellPosition | undefined {
