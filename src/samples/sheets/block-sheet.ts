@@ -55,11 +55,7 @@ function styleOf({ look, numberFormat, alignRight }: LaidOutCell): CellStyle {
 }
 
 /** The picture of a laid out block as a chart of the sheet. */
-function chartOn(
-  sheet: string,
-  { chart, categories, series, over, description }: LaidOutChart,
-  at: Place,
-): NewChart {
+function chartOn(sheet: string, { chart, categories, series, over, description }: LaidOutChart, at: Place): NewChart {
   const range = (area: BlockArea): string => `'${sheet.replace(/'/g, "''")}'!${absolute(moved(area, at))}`;
   return {
     type: chart.type === "bars" ? "columns" : chart.type,

@@ -58,10 +58,7 @@ export function usedIn({ values, formulas, hasSpill }: Excel.Range, site: Site):
 }
 
 /** The first cell of a site that lies in a table. */
-function firstInTable(
-  { sheet, at, rows, columns }: Site,
-  tables: readonly ExcelTable[],
-): CellPosition | undefined {
+function firstInTable({ sheet, at, rows, columns }: Site, tables: readonly ExcelTable[]): CellPosition | undefined {
   const met = tables.find(
     (table) =>
       table.info.sheet === sheet &&
