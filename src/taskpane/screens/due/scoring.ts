@@ -11,7 +11,7 @@ import type { DueLine } from "./line";
 /** Scored every second week in the trials that treated early: Leach et al. 2012, Thomas et al. 2015. */
 const SCORE_EVERY_DAYS = 14;
 
-/** Cows that were lame at the last scoring and are not treated yet, and the next scoring itself. */
+/** Cows that were lame when they were scored last and are not treated yet, and the next scoring itself. */
 export function scoringLines(
   scores: TableContent | undefined,
   scale: MobilityScale,
@@ -23,40 +23,81 @@ export function scoringLines(
   if (scores === undefined) return [];
   const { lameFrom, severeFrom } = mobilityScales[scale];
   const { rows } = readHerdTable(scoresTableOn(scale), scores);
-  const last = rows.reduce((latest, { date }) => (date !== null && date <= day && date > latest ? date : latest), 0);
-  if (last === 0) return [];
-  const treated = treatedSince(findings, last);
-  const lines: DueLine[] = [];
-  rows.forEach(({ date, cow, score }, index) => {
-    if (date !== last || cow === null || score === null || score < lameFrom) return;
-    if (treated.has(cowKey(cow)) || cows.hasLeft(cow, day)) return;
-    const severe = score >= severeFrom;
-    lines.push({
-      key: `lame ${cow} ${last} ${index}`,
-      work: "lame",
-      what: severe ? "severely lame: treat today" : "lame: lift and treat",
-      due: last,
-      cow,
-      place: cows.place(cow),
-      remarks: [
-        `scored ${score} on ${isoDate(last)}`,
-        ...(severe ? ["if she bears no weight, call the veterinarian today"] : []),
-      ],
-    });
-  });
-  const next = last + SCORE_EVERY_DAYS;
+  const scored = rows.flatMap(({ date, cow, score }, index): Scored[] =>
+    date === null || date > day || cow === null || score === null ? [] : [{ date, cow, score, index }],
+  );
+  const herdScoredOn = lastScoringOfHerd(scored);
+  if (herdScoredOn === undefined) return [];
+  const treatedSince = lastTreated(findings);
+  const lines = latestOfEach(scored.filter(({ date }) => date >= herdScoredOn)).flatMap(
+    ({ date, cow, score, index }): DueLine[] => {
+      if (score < lameFrom || treatedSince(cow, date) || cows.hasLeft(cow, day)) return [];
+      const severe = score >= severeFrom;
+      return [
+        {
+          key: `lame ${cow} ${date} ${index}`,
+          work: "lame",
+          what: severe ? "severely lame: treat today" : "lame: lift and treat",
+          due: date,
+          cow,
+          place: cows.place(cow),
+          remarks: [
+            `scored ${score} on ${isoDate(date)}`,
+            ...(severe ? ["if she bears no weight, call the veterinarian today"] : []),
+          ],
+        },
+      ];
+    },
+  );
+  const next = herdScoredOn + SCORE_EVERY_DAYS;
   if (next > until) return lines;
-  const remarks = [`last scored ${isoDate(last)}, every ${SCORE_EVERY_DAYS} days`];
+  const remarks = [`last scored ${isoDate(herdScoredOn)}, every ${SCORE_EVERY_DAYS} days`];
   return [
     ...lines,
     { key: `score ${next}`, work: "score", what: "score the herd walking", due: next, cow: "", place: "", remarks },
   ];
 }
 
-/** Cows with an open finding, and those whose feet were lifted on the day of the scoring or later. */
-function treatedSince(findings: ReadFindings | undefined, scoredOn: DaySerial): ReadonlySet<string> {
-  const treated = new Set<string>();
-  for (const { cow } of findings?.open ?? []) if (cow !== null) treated.add(cowKey(cow));
-  for (const [key, date] of findings?.lastLifted ?? []) if (date >= scoredOn) treated.add(key);
-  return treated;
+interface Scored {
+  readonly date: DaySerial;
+  readonly cow: string;
+  readonly score: number;
+  /** Row of the table. */
+  readonly index: number;
+}
+
+/** The fullest day of so long before is what a scoring of the whole herd looks like. */
+const LOOK_BACK_DAYS = 365;
+/** Fewer cows than this share of the fullest day were scored one by one, as at the chute. Common practice, no source. */
+const HERD_SHARE = 0.5;
+
+/** The last day on which the herd was scored walking, and not single cows at the chute. */
+function lastScoringOfHerd(scored: readonly Scored[]): DaySerial | undefined {
+  const cowsOn = new Map<DaySerial, number>();
+  for (const { date } of scored) cowsOn.set(date, (cowsOn.get(date) ?? 0) + 1);
+  const days = [...cowsOn.keys()].sort((a, b) => b - a);
+  const [last] = days;
+  if (last === undefined) return undefined;
+  const fullest = Math.max(...days.filter((date) => date > last - LOOK_BACK_DAYS).map((date) => cowsOn.get(date)!));
+  return days.find((date) => cowsOn.get(date)! > HERD_SHARE * fullest);
+}
+
+/** The last score of each cow, in the order of the table. */
+function latestOfEach(scored: readonly Scored[]): readonly Scored[] {
+  const latest = new Map<string, Scored>();
+  for (const row of scored) {
+    const known = latest.get(cowKey(row.cow));
+    if (known === undefined || row.date >= known.date) latest.set(cowKey(row.cow), row);
+  }
+  return [...latest.values()].sort((a, b) => a.index - b.index);
+}
+
+/** Whether a cow has an open finding, or her feet were lifted on the day that she was scored or later. */
+function lastTreated(findings: ReadFindings | undefined): (cow: string, scoredOn: DaySerial) => boolean {
+  const open = new Set<string>();
+  for (const { cow } of findings?.open ?? []) if (cow !== null) open.add(cowKey(cow));
+  return (cow, scoredOn) => {
+    const lifted = findings?.lastLifted.get(cowKey(cow));
+    return open.has(cowKey(cow)) || (lifted !== undefined && lifted >= scoredOn);
+  };
 }

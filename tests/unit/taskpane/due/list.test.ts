@@ -64,6 +64,21 @@ describe("the list", () => {
     expect(driver.lines.find(({ work }) => work === "lame")!.what).toBe("severely lame: treat today");
   });
 
+  test("a cow scored at the chute takes no other off the list, comes onto it herself, and is no scoring of the herd", async () => {
+    const book = smallBook();
+    const { rows } = book.table("Scores");
+    const chute = [TODAY, 106, 2];
+    const tables = book.state.tables.map((one) => (one.name === "Scores" ? { ...one, rows: [...rows, chute] } : one));
+    book.replace({ ...book.state, tables }, "other", ["Scores"]);
+    const { driver } = await opened(book);
+    const lame = driver.lines.filter(({ work }) => work === "lame");
+    expect(lame.map(shown)).toEqual([
+      ["104", "severely lame: treat today", -9],
+      ["106", "lame: lift and treat", 0],
+    ]);
+    expect(driver.lines.filter(({ work }) => work === "score").map(shown)).toEqual([["", "score the herd walking", 5]]);
+  });
+
   test("has the next scoring two weeks after the last", async () => {
     const { driver } = await opened();
     expect(driver.lines.filter(({ work }) => work === "score").map(shown)).toEqual([["", "score the herd walking", 5]]);
