@@ -25,7 +25,10 @@ export interface LesionShares {
 const placeInKey = new Map(disorders.map(({ code }, place) => [code, place]));
 const parents = disorders.filter(({ parent }) => parent === undefined).map(({ code }) => lesionSelectionOf(code)!);
 const all = lesionSelectionOf("all")!;
-/** The bit of a cow that was recorded sound, above those of the disorders. */
+/**
+ * The bit of a cow that was recorded sound, above those of the disorders. The key of ICAR 2020 has 27: with this one
+ * they stay below the 31 bits that a number has for them.
+ */
 const WAS_SOUND = 1 << disorders.length;
 
 /** Counts cows, not rows, over the rows from `from` to `to`, both included: a cow with several rows is one cow. */

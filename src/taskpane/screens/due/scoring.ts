@@ -1,3 +1,4 @@
+import { lastHerdScoring } from "../../../core/claws/herd-scoring";
 import { type MobilityScale, mobilityScales } from "../../../core/claws/mobility";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { cowKey } from "../../../herd/cow-rows";
@@ -26,7 +27,7 @@ export function scoringLines(
   const scored = rows.flatMap(({ date, cow, score }, index): Scored[] =>
     date === null || date > day || cow === null || score === null ? [] : [{ date, cow, score, index }],
   );
-  const herdScoredOn = lastScoringOfHerd(scored);
+  const herdScoredOn = lastHerdScoring(scored.map(({ date }) => date));
   if (herdScoredOn === undefined) return [];
   const treatedSince = lastTreated(findings);
   const lines = latestOfEach(scored.filter(({ date }) => date >= herdScoredOn)).flatMap(
@@ -64,22 +65,6 @@ interface Scored {
   readonly score: number;
   /** Row of the table. */
   readonly index: number;
-}
-
-/** The fullest day of so long before is what a scoring of the whole herd looks like. */
-const LOOK_BACK_DAYS = 365;
-/** Fewer cows than this share of the fullest day were scored one by one, as at the chute. Common practice, no source. */
-const HERD_SHARE = 0.5;
-
-/** The last day on which the herd was scored walking, and not single cows at the chute. */
-function lastScoringOfHerd(scored: readonly Scored[]): DaySerial | undefined {
-  const cowsOn = new Map<DaySerial, number>();
-  for (const { date } of scored) cowsOn.set(date, (cowsOn.get(date) ?? 0) + 1);
-  const days = [...cowsOn.keys()].sort((a, b) => b - a);
-  const [last] = days;
-  if (last === undefined) return undefined;
-  const fullest = Math.max(...days.filter((date) => date > last - LOOK_BACK_DAYS).map((date) => cowsOn.get(date)!));
-  return days.find((date) => cowsOn.get(date)! > HERD_SHARE * fullest);
 }
 
 /** The last score of each cow, in the order of the table. */
