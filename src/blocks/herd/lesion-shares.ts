@@ -21,7 +21,7 @@ export function lesionSharesOf(cows: CowsLookedAt): Block {
     return conditions.length === 0 ? cells : filtered(cells, ...conditions);
   };
   return {
-    ...named(cows, "lesion-shares", "Lesions: shares of the cows examined"),
+    ...named(cows, "lesion-shares", "Lesions: share of cows examined"),
     about: "How many of the cows examined in the period had each lesion, with limits.",
     screen: "herd",
     inputs: period,
