@@ -39,6 +39,7 @@ import { cowDays } from "./claws/cow-days";
 import { cowRepeats } from "./claws/cow-repeats";
 import { lameCases } from "./claws/lame-cases";
 import { lameSample } from "./claws/lame-sample";
+import { lameScoring } from "./claws/lame-scoring";
 import { lameShare } from "./claws/lame-share";
 import { lameState } from "./claws/lame-state";
 import { lameSummary } from "./claws/lame-summary";
@@ -123,6 +124,7 @@ const described: readonly FunctionSpec[] = [
   cowRepeats,
   lameCases,
   lameSample,
+  lameScoring,
   lameShare,
   lameState,
   lameSummary,

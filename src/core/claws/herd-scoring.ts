@@ -1,17 +1,37 @@
 import type { DaySerial } from "../shared/days";
 
-/** The fullest day of so long before is what a scoring of the whole herd looks like. */
-const LOOK_BACK_DAYS = 365;
+/** The fullest day of so long, up to a day, is what a scoring of the whole herd looked like then. */
+export const LOOK_BACK_DAYS = 365;
 /** Fewer cows than this share of the fullest day were scored one by one, as at the chute. Common practice, no source. */
 const HERD_SHARE = 0.5;
 
-/** The last day on which the herd was scored walking, and not single cows at the chute. `dates` holds a day a score. */
-export function lastHerdScoring(dates: readonly DaySerial[]): DaySerial | undefined {
-  const scoresOn = new Map<DaySerial, number>();
-  for (const date of dates) scoresOn.set(date, (scoresOn.get(date) ?? 0) + 1);
-  const days = [...scoresOn].sort(([a], [b]) => b - a);
-  const last = days[0]?.[0] ?? 0;
-  const recent = days.filter(([date]) => date > last - LOOK_BACK_DAYS);
-  const fullest = recent.reduce((most, [, scores]) => Math.max(most, scores), 0);
-  return recent.find(([, scores]) => scores > HERD_SHARE * fullest)?.[0];
+/** A day on which the herd was scored walking. */
+export interface HerdScoring {
+  readonly date: DaySerial;
+  readonly cows: number;
+  /** Cows scored on the fullest day of the year up to it. */
+  readonly fullest: number;
+}
+
+/**
+ * The last day up to `upTo` on which the herd was scored walking, and not single cows at the chute. `dates` holds a day
+ * a score, NaN where it has none. Later scores never change what an earlier day was.
+ */
+export function lastHerdScoring(dates: ArrayLike<DaySerial>, upTo: DaySerial = Infinity): HerdScoring | undefined {
+  const cowsOn = new Map<DaySerial, number>();
+  for (let row = 0; row < dates.length; row++) {
+    const date = dates[row]!;
+    if (date <= upTo) cowsOn.set(date, (cowsOn.get(date) ?? 0) + 1);
+  }
+  const days = [...cowsOn].sort(([a], [b]) => b - a);
+  for (const [place, [date, cows]] of days.entries()) {
+    let fullest = cows;
+    for (let earlier = place + 1; earlier < days.length; earlier++) {
+      const [day, scored] = days[earlier]!;
+      if (day <= date - LOOK_BACK_DAYS) break;
+      fullest = Math.max(fullest, scored);
+    }
+    if (cows > HERD_SHARE * fullest) return { date, cows, fullest };
+  }
+  return undefined;
 }

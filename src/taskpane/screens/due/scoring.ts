@@ -27,7 +27,7 @@ export function scoringLines(
   const scored = rows.flatMap(({ date, cow, score }, index): Scored[] =>
     date === null || date > day || cow === null || score === null ? [] : [{ date, cow, score, index }],
   );
-  const herdScoredOn = lastHerdScoring(scored.map(({ date }) => date));
+  const herdScoredOn = lastHerdScoring(scored.map(({ date }) => date))?.date;
   if (herdScoredOn === undefined) return [];
   const treatedSince = lastTreated(findings);
   const lines = latestOfEach(scored.filter(({ date }) => date >= herdScoredOn)).flatMap(
