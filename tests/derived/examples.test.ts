@@ -1,29 +1,12 @@
-import type { ResultValue } from "../../src/functions/define";
 import { evaluate, explain } from "../../src/functions/evaluate";
 import { registry } from "../../src/functions/registry";
-
-/** Examples without printed decimals are whole numbers, dates or exact working; floating point costs less than this. */
-const EXACT = 1e-9;
-
-function expectEqual(got: ResultValue, expected: ResultValue, decimals: number | undefined): void {
-  if (typeof expected === "object") {
-    expect((got as readonly unknown[]).length).toBe(expected.length);
-    expected.forEach((row, r) =>
-      row.forEach((cell, c) => expectEqual((got as typeof expected)[r]![c]!, cell, decimals)),
-    );
-  } else if (typeof expected === "number" && typeof got === "number") {
-    const tolerance = decimals === undefined ? EXACT * Math.max(1, Math.abs(expected)) : 0.5 * 10 ** -decimals + EXACT;
-    if (!(Math.abs(got - expected) <= tolerance)) expect(got).toBe(expected);
-  } else {
-    expect(got).toBe(expected);
-  }
-}
+import { expectResult } from "./expect-result";
 
 describe.each(registry.map((spec) => [spec.id, spec] as const))("HERD.%s", (_, spec) => {
   test.each(spec.examples.map((example, index) => [index + 1, example.origin, example.where, example] as const))(
     "example %d (%s: %s)",
     (_index, _origin, _where, example) => {
-      expectEqual(evaluate(spec, example.arguments).value, example.result, example.decimals);
+      expectResult(evaluate(spec, example.arguments).value, example);
     },
   );
 

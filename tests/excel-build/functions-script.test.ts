@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
 import { gzipSync } from "node:zlib";
 import { registry } from "../../src/functions/registry";
+import { bareValues, expectResult } from "../derived/expect-result";
 import { buildInto } from "./build-into";
 
 /** What Excel offers to a script of functions; a stand-in written from the documentation of custom functions. */
@@ -83,20 +84,6 @@ function errorOf(id: string, given: readonly unknown[]): CustomFunctionsError {
   throw new Error(`${id} gave no error`);
 }
 
-/** The bare value of what is handed to Excel. */
-function bare(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(bare);
-  return typeof value === "object" && value !== null && "basicValue" in value ? value.basicValue : value;
-}
-
-function expectClose(actual: unknown, expected: unknown, decimals: number): void {
-  if (Array.isArray(expected)) {
-    expect(actual).toHaveLength(expected.length);
-    expected.forEach((part: unknown, index) => expectClose((actual as unknown[])[index], part, decimals));
-  } else if (typeof expected === "number") expect(actual).toBeCloseTo(expected, decimals);
-  else expect(actual).toBe(expected);
-}
-
 test("every function of the registry is associated, and nothing else", () => {
   expect([...functions.keys()].sort()).toEqual(registry.map(({ id }) => id).sort());
 });
@@ -105,12 +92,9 @@ const examples = registry.flatMap((spec) =>
   spec.examples.map((example, index) => [spec.id, index, spec, example] as const),
 );
 
-/** Values compared to 1e-9 where an example states no decimals. */
-const FULL_DECIMALS = 9;
-
 test.each(examples)("%s gives the result of its example %d", async (id, _, spec, example) => {
   const value = await call(id, example.arguments);
-  expectClose(bare(value), example.result, example.decimals ?? FULL_DECIMALS);
+  expectResult(bareValues(value), example);
   expect(Array.isArray(value)).toBe(spec.result.shape !== "scalar");
 });
 
@@ -122,11 +106,11 @@ test.each(examples)(
     const types = spec.result.shape === "table" ? spec.result.columns.map(({ type }) => type) : [spec.result.type];
     for (const row of rows) {
       row.forEach((cell, column) => {
-        const isDate = types[column] === "date" && typeof bare(cell) === "number";
+        const isDate = types[column] === "date" && typeof bareValues(cell) === "number";
         if (isDate)
           expect(cell).toEqual({
             type: "Double",
-            basicValue: bare(cell),
+            basicValue: bareValues(cell),
             numberFormat: expect.stringMatching(/^yyyy-mm(-dd)?$/),
           });
         else expect(["number", "string", "boolean"]).toContain(typeof cell);
