@@ -6,8 +6,13 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { type Browser, chromium, type Page } from "playwright-core";
 import sirv from "sirv";
+import { DomainError } from "../../src/core/shared/domain-error";
+import { evaluate } from "../../src/functions/evaluate";
 import { registry } from "../../src/functions/registry";
+import { bareValues, expectResult } from "../derived/expect-result";
 import { buildInto } from "../excel-build/build-into";
+import { type Answer, type Call, callAll, type Metadata } from "./excel-program/calls";
+import { standIn } from "./excel-program/stand-in";
 import { axeFindings, overhang } from "./well-made";
 
 /** The build and a browser that has only just come up may take long on a small machine. */
@@ -117,6 +122,123 @@ test("inside Excel the pane is drawn after the functions, with its style, small,
   expect(asked).not.toContain("specs.js");
   expect(files).toContain("specs.js");
   await inExcel.close();
+});
+
+describe("with the program around it that Office.js expects", () => {
+  let excel: Page;
+  let metadata: Metadata;
+
+  beforeAll(async () => {
+    const manifest = readFileSync(join(folder, "manifest.xml"), "utf8");
+    // The library refuses what these sets do not hold: the manifest asks for as much as is used.
+    const needed = [...manifest.matchAll(/<Set Name="(\w+)" MinVersion="([\d.]+)"/g)].map(([, set, least]) => [
+      set,
+      least,
+    ]);
+    expect(needed.length).toBeGreaterThan(2);
+    metadata = JSON.parse(readFileSync(join(folder, "functions.json"), "utf8")) as Metadata;
+    excel = await browser.newPage();
+    excel.on("pageerror", ({ message }) => trouble.push(message));
+    excel.on("console", (message) => {
+      if (message.type() === "error") trouble.push(message.text());
+    });
+    excel.on("request", (request) => {
+      if (!request.url().startsWith(address)) outside.push(request.url());
+    });
+    await excel.addInitScript(standIn, { ...Object.fromEntries(needed), KeyboardShortcuts: "1.1" });
+    await excel.goto(`${address}/taskpane.html`);
+    await excel.getByRole("tabpanel", { name: "Record" }).waitFor();
+  });
+
+  afterAll(() => excel.close());
+
+  const examples = registry.flatMap((spec) => spec.examples.map((example) => ({ spec, example })));
+
+  test("every worked example of every function gives its result, called by functions.json", async () => {
+    const calls = examples.map(({ spec, example }): Call => ({ name: spec.id, given: example.arguments }));
+    const answers = await callAll(excel, metadata, calls);
+    expect(answers.length).toBeGreaterThan(registry.length);
+    examples.forEach(({ spec, example }, place) => {
+      const { failed, value, error } = answers[place]!;
+      expect([spec.id, failed, error]).toEqual([spec.id, false, undefined]);
+      expectResult(bareValues(value), example);
+    });
+  });
+
+  test("a blank cell may come as null or as an empty text", async () => {
+    const withBlanks = examples.filter(({ example }) => /null/.test(JSON.stringify(example.arguments)));
+    expect(withBlanks.length).toBeGreaterThan(10);
+    const emptied = (cell: unknown): unknown => (Array.isArray(cell) ? cell.map(emptied) : (cell ?? ""));
+    const calls = withBlanks.map(({ spec, example }): Call => ({
+      name: spec.id,
+      given: example.arguments.map(emptied) as Call["given"],
+    }));
+    const answers = await callAll(excel, metadata, calls);
+    withBlanks.forEach(({ example }, place) => expectResult(bareValues(answers[place]!.value), example));
+  });
+
+  const ERRORS: Readonly<Record<DomainError["kind"], Answer["error"]>> = { invalid: "#VALUE!", unavailable: "#N/A" };
+
+  test("what a function refuses reaches the cell as its error, with its whole message", async () => {
+    const refused = registry.flatMap((spec) => {
+      const first = spec.examples[0]!.arguments;
+      return ([null, { type: "CustomFunctionError", code: "#DIV/0!" }, "?"] as const).map((bad) => ({
+        spec,
+        given: [bad, ...first.slice(1)],
+      }));
+    });
+    const expected = refused.map(({ spec, given }) => {
+      const raw = given.map((cell) => (typeof cell === "object" && cell !== null && "code" in cell ? cell.code : cell));
+      try {
+        return { value: evaluate(spec, raw).value, failed: false };
+      } catch (error) {
+        if (!(error instanceof DomainError)) throw error;
+        return { value: error.message, failed: true, error: ERRORS[error.kind] };
+      }
+    });
+    expect(expected.filter(({ failed }) => failed).length).toBeGreaterThan(2 * registry.length);
+    const calls = refused.map(({ spec, given }): Call => ({ name: spec.id, given }));
+    const answers = await callAll(excel, metadata, calls);
+    refused.forEach(({ spec, given }, place) => {
+      const { failed, value, error } = answers[place]!;
+      expect({ id: spec.id, given, failed, value: bareValues(value), error }).toEqual({
+        id: spec.id,
+        given,
+        ...expected[place],
+      });
+    });
+  });
+
+  test("the add-in asks to load with the workbook, and the keys of the file show the pane", async () => {
+    const asked = () => excel.evaluate(() => window.excelProgram.asked);
+    expect(await asked()).toContainEqual(["SetAppRuntimeStartState", "Background"]);
+    const { actions } = JSON.parse(readFileSync(join(folder, "shortcuts.json"), "utf8")) as {
+      readonly actions: readonly { readonly id: string }[];
+    };
+    expect(actions.length).toBeGreaterThan(0);
+    for (const { id } of actions) {
+      await excel.evaluate(
+        (action) => window.excelProgram.tell([{ messageCategory: 2, messageType: 1000, message: [action, ""] }]),
+        id,
+      );
+      await excel.waitForFunction(() => window.excelProgram.asked.some(([method]) => method === "SetAppRuntimeState"));
+    }
+    expect(await asked()).toContainEqual(["SetAppRuntimeState", "Visible"]);
+  });
+
+  test("every screen opens on an empty workbook", async () => {
+    const tabs = await excel.getByRole("tab").allTextContents();
+    expect(tabs.length).toBeGreaterThan(5);
+    for (const name of tabs) {
+      await excel.getByRole("tab", { name, exact: true }).click();
+      const panel = excel.getByRole("tabpanel", { name, exact: true });
+      await panel.getByText(/\S/).first().waitFor();
+      expect([name, await panel.getByText(/could not|is not available|is not supported/).allTextContents()]).toEqual([
+        name,
+        [],
+      ]);
+    }
+  });
 });
 
 test("the help page shows the function that a help link points to", async () => {
