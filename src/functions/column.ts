@@ -92,10 +92,10 @@ export class RepeatingColumn<T> implements Column<T>, RepeatedValues<T> {
   readonly length: number;
   readonly count: number;
   /** Each value once; where the values are numbers as text, the numbers. */
-  readonly #cells: readonly unknown[];
+  readonly #cells: ArrayLike<unknown>;
 
   constructor(
-    cells: readonly unknown[],
+    cells: ArrayLike<unknown>,
     readonly areNumbers: boolean,
     readonly places: Places,
     readonly noteRows: number,
@@ -107,7 +107,7 @@ export class RepeatingColumn<T> implements Column<T>, RepeatedValues<T> {
   }
 
   get distinct(): readonly T[] {
-    return (this.#distinct ??= (this.areNumbers ? this.#cells.map(String) : this.#cells) as readonly T[]);
+    return (this.#distinct ??= Array.from(this.#cells, (cell) => (this.areNumbers ? String(cell) : cell) as T));
   }
 
   at(row: number): T | null {

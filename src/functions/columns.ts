@@ -3,6 +3,7 @@ import { NO_WORD, type Places } from "../core/shared/words";
 import { type Column, RepeatingColumn } from "./column";
 import { KnownCells, NOT_KNOWN } from "./known-cells";
 import type { Kind, ScalarKind } from "./kind";
+import { MetCells } from "./met-cells";
 import { readNumbers } from "./read-numbers";
 import { type ColumnOptions, RowReader, type Rows } from "./row-reader";
 
@@ -33,7 +34,7 @@ const MORE_THAN_A_BYTE = 256;
 function readRepeating<T>(reader: RowReader<T>): Column<T> {
   const { rows, argument, item } = reader;
   let places: Places = new Uint8Array(rows.length);
-  const met: unknown[] = [];
+  const met = new MetCells();
   const known = new KnownCells();
   let [textsAsWritten, onlyNumbers] = [true, true];
   for (let row = 0; row < rows.length; row++) {
@@ -56,15 +57,15 @@ function readRepeating<T>(reader: RowReader<T>): Column<T> {
     places[row] = place;
   }
   // Different cells may read as one value, unless every value is its cell.
-  const distinct = onlyNumbers || textsAsWritten ? met : mergeEqual(met, item.takesAnyText === true, places);
+  const distinct = onlyNumbers || textsAsWritten ? met.all : mergeEqual(met.all, item.takesAnyText === true, places);
   return new RepeatingColumn(distinct, onlyNumbers, places, reader.noteRows, argument);
 }
 
 /** The values without their doubles; moves the places along. */
-function mergeEqual(cells: readonly unknown[], areTexts: boolean, places: Places): readonly unknown[] {
+function mergeEqual(cells: ArrayLike<unknown>, areTexts: boolean, places: Places): readonly unknown[] {
   const distinct: unknown[] = [];
   const placeOf = new Map<unknown, number>();
-  const newPlaces = cells.map((cell) => {
+  const newPlaces = Array.from(cells, (cell) => {
     const value = areTexts ? String(cell) : cell;
     let place = placeOf.get(value);
     if (place === undefined) placeOf.set(value, (place = distinct.push(value)));

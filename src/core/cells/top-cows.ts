@@ -8,15 +8,15 @@ export interface RowLoss {
 }
 
 /**
- * Loss of every row, kg a day; NaN where there is no count. `counts` in thousand cells/mL, NaN for no value.
- * Throws where a model must know a lactation that is not there.
+ * Loss of every row, kg a day; NaN where there is no count. `counts` in thousand cells/mL, NaN for no value;
+ * `lactations` from 1, NaN or 0 for no value. Throws where a model must know a lactation that is not there.
  */
 export function rowLosses(counts: ArrayLike<number>, lactations: ArrayLike<number>, model: LossModel): Float64Array {
   const losses = new Float64Array(counts.length).fill(NaN);
   for (let row = 0; row < counts.length; row++) {
     if (Number.isNaN(counts[row]!)) continue;
     const lactation = lactations[row]!;
-    losses[row] = doublingsAboveBase(counts[row]!) * slopeFor(model, Number.isNaN(lactation) ? undefined : lactation);
+    losses[row] = doublingsAboveBase(counts[row]!) * slopeFor(model, lactation > 0 ? lactation : undefined);
   }
   return losses;
 }

@@ -36,10 +36,6 @@ const IS_UNKNOWN = -3;
 /** A foot that is not named is one more foot of the cow. */
 const NO_FOOT = 0;
 const FEET: readonly string[] = ["LF", "RF", "LH", "RH"];
-/** A site is a foot and a lesion on it; there are 135, five feet times the lesions of the key. */
-const SITE_BITS = 8;
-const SITES = 1 << SITE_BITS;
-
 /**
  * Marks new cases and repeats. A row is a new case when the same lesion (forms count as their parent) was not
  * recorded on the same foot of the same cow within the `gapDays` before; of several rows of one day the first. Every
@@ -49,19 +45,7 @@ const SITES = 1 << SITE_BITS;
 export function markNewCases(findings: Findings, gapDays: number): MarkedRows {
   const cases = casesOf(findings);
   const { marks } = cases;
-  const { rowsByCow, daysAndSites, firstOfCow } = byCow(cases, findings.dates);
-  const cowOfSite = new Int32Array(SITES).fill(NO_CASE);
-  const lastDays = new Int32Array(SITES);
-  for (let cow = 0; cow < cases.cowCount; cow++) {
-    for (let at = firstOfCow[cow]!; at < firstOfCow[cow + 1]!; at++) {
-      const day = daysAndSites[at]! >> SITE_BITS;
-      const site = daysAndSites[at]! & (SITES - 1);
-      const isRepeat = cowOfSite[site] === cow && day - lastDays[site]! <= gapDays;
-      marks[rowsByCow[at]!] = isRepeat ? REPEAT : NEW_CASE;
-      cowOfSite[site] = cow;
-      lastDays[site] = day;
-    }
-  }
+  markRepeats(cases, findings.dates, gapDays);
   const { isCounted } = findings;
   if (isCounted !== undefined) {
     for (let row = 0; row < marks.length; row++) if (!isCounted(row)) marks[row] = NO_CASE;
@@ -72,8 +56,6 @@ export function markNewCases(findings: Findings, gapDays: number): MarkedRows {
 interface Cases extends MarkedRows {
   /** Foot and lesion, forms as their parent, as one number; only where the row is a case. */
   readonly sites: Uint8Array;
-  /** How many rows are cases, counted or not. */
-  readonly caseRows: number;
 }
 
 /** The rows that are cases, each marked as a new one, with disorder and cow; counts why the others are none. */
@@ -90,7 +72,6 @@ function casesOf(findings: Findings): Cases {
   const lesionOfWord = [NO_CASE, ...lesionWords.words.map(lesionNumber)];
   const rows = numbers.length;
   const [marks, places, sites] = [new Int8Array(rows).fill(NO_CASE), new Uint8Array(rows), new Uint8Array(rows)];
-  let caseRows = 0;
   let used = 0;
   let sound = 0;
   let withoutLesion = 0;
@@ -112,7 +93,6 @@ function casesOf(findings: Findings): Cases {
     else if (cowWord === NO_WORD) withoutCow += one;
     else if (Number.isNaN(dates[row]!)) withoutDate += one;
     else {
-      caseRows++;
       used += one;
       let cow = cowOfWord[cowWord]!;
       if (cow < 0) {
@@ -130,49 +110,63 @@ function casesOf(findings: Findings): Cases {
   }
   const tally = { used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot };
   const cowName = (cow: number): string => cowWords.words[firstWords[cow]! - 1]!;
-  return { marks, disorders: places, cows: numbers, cowCount: firstWords.length, cowName, sites, caseRows, tally };
+  return { marks, disorders: places, cows: numbers, cowCount: firstWords.length, cowName, sites, tally };
 }
 
 function lesionNumber(word: string): number {
   return placeInKey.get(word) ?? (word === SOUND ? IS_SOUND : IS_UNKNOWN);
 }
 
-interface CasesByCow {
-  readonly rowsByCow: Int32Array;
-  /** Day and site of each of those rows in one number, so that a cow's are read one after another. */
-  readonly daysAndSites: Int32Array;
-  /** The rows of cow n stand from place `firstOfCow[n]` to before `firstOfCow[n + 1]`. */
-  readonly firstOfCow: Int32Array;
+const NO_ROW = -1;
+
+/**
+ * Day by day each case looks back at the cases of its cow within the gap, the last first, for its own site. Few are so
+ * near, and their rows were read a moment ago; a cow has 135 sites at most, so that even very many cases of one cow are
+ * passed over no more often than that.
+ */
+function markRepeats({ marks, cows, cowCount, sites }: Cases, dates: ArrayLike<number>, gapDays: number): void {
+  const order = orderByDate(marks, dates);
+  const cases = order?.length ?? marks.length;
+  const lastRowOfCow = new Int32Array(cowCount).fill(NO_ROW);
+  const lastDayOfCow = new Int32Array(cowCount);
+  const rowBefore = new Int32Array(marks.length);
+  for (let at = 0; at < cases; at++) {
+    const row = order === undefined ? at : order[at]!;
+    if (marks[row] === NO_CASE) continue;
+    const [cow, day] = [cows[row]!, dates[row]!];
+    let before = lastRowOfCow[cow]!;
+    rowBefore[row] = before;
+    if (before !== NO_ROW && day - lastDayOfCow[cow]! <= gapDays) {
+      while (before !== NO_ROW && day - dates[before]! <= gapDays && sites[before] !== sites[row]) {
+        before = rowBefore[before]!;
+      }
+      if (before !== NO_ROW && day - dates[before]! <= gapDays) marks[row] = REPEAT;
+    }
+    lastRowOfCow[cow] = row;
+    lastDayOfCow[cow] = day;
+  }
 }
 
-/** The rows of the cases cow by cow, those of a cow by date, those of a day as they stand in the sheet. */
-function byCow({ marks, cows, cowCount, sites, caseRows }: Cases, dates: ArrayLike<number>): CasesByCow {
-  // Counted two places on: while rows are placed, the entry before grows from the cow's first place to the next cow's.
-  const firstOfCow = new Int32Array(cowCount + 2);
-  for (let row = 0; row < marks.length; row++) if (marks[row] !== NO_CASE) firstOfCow[cows[row]! + 2]!++;
-  for (let cow = 2; cow < firstOfCow.length; cow++) firstOfCow[cow]! += firstOfCow[cow - 1]!;
-  const [rowsByCow, daysAndSites] = [new Int32Array(caseRows), new Int32Array(caseRows)];
-  const daysAndSite = (row: number): number => (dates[row]! << SITE_BITS) | sites[row]!;
+/** The cases by date, those of a day as they stand in the sheet; undefined where all rows may be taken as they stand. */
+function orderByDate(marks: Int8Array, dates: ArrayLike<number>): Int32Array | undefined {
+  let [first, last, cases] = [Infinity, -Infinity, 0];
   let areByDate = true;
-  let last = -Infinity;
   for (let row = 0; row < marks.length; row++) {
     if (marks[row] === NO_CASE) continue;
-    const at = firstOfCow[cows[row]! + 1]!++;
-    rowsByCow[at] = row;
-    daysAndSites[at] = daysAndSite(row);
-    areByDate &&= dates[row]! >= last;
-    last = dates[row]!;
+    const day = dates[row]!;
+    cases++;
+    areByDate &&= day >= last;
+    first = Math.min(first, day);
+    last = Math.max(last, day);
   }
-  for (let cow = 0; !areByDate && cow < cowCount; cow++) {
-    const [first, end] = [firstOfCow[cow]!, firstOfCow[cow + 1]!];
-    if (isByDate(rowsByCow, first, end, dates)) continue;
-    rowsByCow.subarray(first, end).sort((a, b) => dates[a]! - dates[b]! || a - b);
-    for (let at = first; at < end; at++) daysAndSites[at] = daysAndSite(rowsByCow[at]!);
+  if (areByDate) return undefined;
+  // A worksheet's days are few enough to count the cases of each: those of day n stand from place `places[n]` on.
+  const places = new Int32Array(last - first + 2);
+  for (let row = 0; row < marks.length; row++) if (marks[row] !== NO_CASE) places[dates[row]! - first + 1]!++;
+  for (let day = 1; day < places.length; day++) places[day]! += places[day - 1]!;
+  const order = new Int32Array(cases);
+  for (let row = 0; row < marks.length; row++) {
+    if (marks[row] !== NO_CASE) order[places[dates[row]! - first]!++] = row;
   }
-  return { rowsByCow, daysAndSites, firstOfCow };
-}
-
-function isByDate(rows: Int32Array, first: number, end: number, dates: ArrayLike<number>): boolean {
-  for (let at = first + 1; at < end; at++) if (dates[rows[at]!]! < dates[rows[at - 1]!]!) return false;
-  return true;
+  return order;
 }

@@ -6,7 +6,7 @@ import { milkFromKg, type MilkUnit } from "../../core/shared/milk-units";
 import { NO_WORD } from "../../core/shared/words";
 import type { CellValue } from "../cell";
 import { cows } from "../claws/kinds";
-import { type Column, numbersOf, wordsOf, rowName } from "../columns";
+import { type Column, numbersOf, rowName, smallNumbersOf, wordsOf } from "../columns";
 import { defineFunction, required } from "../define";
 import { figure } from "../figure";
 import { number } from "../scalars";
@@ -147,7 +147,7 @@ function read(given: Given) {
   const herd = readHerd(counts, lactations, unit, model);
   const [thousands, yields] = [columnInThousands(counts, unit), numbersOf(milk)];
   refuseUnclearCows(given.cows, counts, thousands);
-  const losses = rowLosses(thousands, numbersOf(lactations), model);
+  const losses = rowLosses(thousands, smallNumbersOf(lactations), model);
   let totalKg = 0;
   for (const loss of losses) if (loss > 0) totalKg += loss;
   const tank = tankTotals(thousands, yields);
@@ -172,8 +172,8 @@ function read(given: Given) {
 /** A list by cow needs every counted row to name its cow, and each cow once. */
 function refuseUnclearCows(cows: Column<string>, counts: Column<number>, thousands: Float64Array): void {
   const { places } = wordsOf(cows);
-  /** For each cow her row, counted from 1; 0 where there was none. */
-  const rowOf = new Int32Array(places.length + 1);
+  /** For each cow whether a row above is hers. */
+  const isMet = new Uint8Array(places.length + 1);
   for (let row = 0; row < places.length; row++) {
     if (Number.isNaN(thousands[row]!)) continue;
     const place = places[row]!;
@@ -183,12 +183,13 @@ function refuseUnclearCows(cows: Column<string>, counts: Column<number>, thousan
         `${rowName(cows.argument, row)} must name the cow, since ${rowName(counts.argument, row)} holds a count; got a blank`,
       );
     }
-    if (rowOf[place] !== 0) {
+    if (isMet[place] === 1) {
+      const first = places.findIndex((other, above) => other === place && !Number.isNaN(thousands[above]!));
       throw new DomainError(
         "invalid",
-        `cows must name each cow once (one test day); got ${shown(cows.at(row))} in rows ${rowOf[place]} and ${row + 1}`,
+        `cows must name each cow once (one test day); got ${shown(cows.at(row))} in rows ${first + 1} and ${row + 1}`,
       );
     }
-    rowOf[place] = row + 1;
+    isMet[place] = 1;
   }
 }
