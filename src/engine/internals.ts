@@ -71,6 +71,7 @@ export interface CalculationState {
 
 export interface CalculationInternals {
   readonly _currentConfigService: {
+    _forceCalculate: boolean;
     getArrayFormulaRange(): SpillRanges;
     getFormulaData(): BySheet<Matrix<Nullable<{ readonly f?: string }>>>;
     loadDirtyRangesAndExcludedCell(dirtyRanges: readonly IUnitRange[], excludedCells: object): void;
@@ -81,7 +82,11 @@ export interface CalculationInternals {
     getRuntimeClearArrayFormulaCellData(): SpilledCells;
   };
   readonly _formulaDependencyGenerator: {
-    readonly _dependencyManagerService: { searchDependency(ranges: readonly IUnitRange[]): ReadonlySet<number> };
+    readonly _dependencyManagerService: {
+      openKdTree(): void;
+      closeKdTree(): void;
+      searchDependency(ranges: readonly IUnitRange[]): ReadonlySet<number>;
+    };
   };
   _apply(isArrayFormulaState?: boolean): Promise<CalculationState | undefined>;
   _executeStep(): Promise<true | undefined>;

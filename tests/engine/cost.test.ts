@@ -1,4 +1,4 @@
-import { CELL_INVERTED_INDEX_CACHE, Lexer } from "@univerjs/engine-formula";
+import { CELL_INVERTED_INDEX_CACHE, FormulaRuntimeService, Lexer } from "@univerjs/engine-formula";
 import { applyFixes } from "../../src/engine/fixes";
 import { answers, type Cells } from "./support";
 
@@ -37,5 +37,17 @@ describe("what the engine does too often", () => {
     parse.mockRestore();
     expect(result.value("B300")).toBe(600);
     expect(parsed).toBeLessThan(10);
+  });
+
+  test("spill-order: what reads no filled cell is computed once", async () => {
+    const cells: Record<string, Cells[string]> = { D1: "=SEQUENCE(3)", E1: "=D3*10" };
+    for (let row = 1; row <= 100; row++) cells[`A${row}`] = `=${row}*2`;
+    const compute = jest.spyOn(FormulaRuntimeService.prototype, "setRuntimeData");
+    const result = await answers({ Data: cells });
+    const computed = compute.mock.calls.length;
+    compute.mockRestore();
+    expect([result.value("A100"), result.value("E1")]).toEqual([200, 30]);
+    // Each formula once, and the reader of D3 once more.
+    expect(computed).toBe(103);
   });
 });

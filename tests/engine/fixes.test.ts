@@ -191,6 +191,11 @@ describe("what the engine gets wrong, mended", () => {
     expect(result.value("K1")).toBe(28);
   });
 
+  test("spill-order: a filled cell that only formulas of single cells read", async () => {
+    const result = await answers({ Data: { D1: "=E3*10", E1: "=SEQUENCE(3)" } });
+    expect(result.value("D1")).toBe(30);
+  });
+
   test("spill-order: what a formula filled in an earlier run and no longer fills is blank", async () => {
     const result = await answers({
       Data: {

@@ -5,7 +5,8 @@ import type { CalculationInternals, SpillRanges } from "../internals";
 /**
  * The engine computes everything once and then, once more, the ordinary formulas that read a filled cell. A formula
  * that fills cells and itself reads filled cells kept what it had seen in the first run, and so did all that follows
- * from it. Here the run is repeated for the readers of whatever came out different, until nothing does.
+ * from it. Here the run is repeated for the readers of whatever came out different, until nothing does. After a run of
+ * all formulas the engine ran all of them again; the repeats are for the readers alone.
  */
 export function fixSpillOrder(): void {
   const prototype = CalculateFormulaService.prototype as unknown as CalculationInternals;
@@ -23,6 +24,7 @@ export function fixSpillOrder(): void {
       const ranges = [...pending, ...changed.flatMap(([, spill]) => filledRanges(spill))];
       if (ranges.length === 0 || !isRead(this, ranges)) return true;
       FORMULA_REF_TO_ARRAY_CACHE.clear();
+      this._currentConfigService._forceCalculate = false;
       this._currentConfigService.loadDirtyRangesAndExcludedCell(ranges, {});
       if ((await this._apply(true)) === undefined) return undefined;
       before = now;
@@ -100,7 +102,12 @@ function formerRanges({ _currentConfigService: config, _runtimeService: runtime 
 
 /** Whether any formula may read these cells. Where addresses are computed, nobody knows beforehand. */
 function isRead(service: CalculationInternals, ranges: readonly IUnitRange[]): boolean {
-  if (service._formulaDependencyGenerator._dependencyManagerService.searchDependency(ranges).size > 0) return true;
+  const dependencies = service._formulaDependencyGenerator._dependencyManagerService;
+  // Formulas that read a single cell are found only while this is open.
+  dependencies.openKdTree();
+  const readers = dependencies.searchDependency(ranges);
+  dependencies.closeKdTree();
+  if (readers.size > 0) return true;
   return Object.values(service._currentConfigService.getFormulaData() ?? {}).some((sheets) =>
     Object.values(sheets ?? {}).some((rows) =>
       Object.values(rows).some((columns) =>
