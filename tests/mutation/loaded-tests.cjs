@@ -1,0 +1,46 @@
+/**
+ * The tests of core and functions by their titles, with the few words of Jest that they use: loaded once into one
+ * process, so that a changed place of the source costs the running of its tests and no loading.
+ */
+require("tsx/cjs");
+const { readdirSync } = require("node:fs");
+const { join } = require("node:path");
+const { expect } = require("expect");
+const { bind } = require("jest-each");
+
+const TESTS = join(__dirname, "..");
+const AREAS = ["core", "cells", "claws", "barn", "money", "ration", "functions"].map((area) => `unit/${area}`);
+
+/**
+ * These try very many values: with them a change costs seconds instead of milliseconds. What only they would notice
+ * counts as not noticed.
+ */
+const LEFT_OUT = /^derived\/random-arguments|a million rows|100,000 findings|2140 days/;
+
+const tests = new Map();
+let group = "";
+
+function describe(title, define) {
+  const around = group;
+  group = group === "" ? title : `${group} > ${title}`;
+  define();
+  group = around;
+}
+
+function test(title, run) {
+  const inGroup = `${group} > ${title}`;
+  if (tests.has(inGroup)) throw new Error(`Two tests are called ${inGroup}`);
+  if (!LEFT_OUT.test(inGroup)) tests.set(inGroup, run);
+}
+
+describe.each = bind(describe);
+test.each = bind(test);
+Object.assign(globalThis, { expect, describe, test, afterAll: () => undefined });
+
+for (const folder of [...AREAS, "published", "derived"]) {
+  for (const file of readdirSync(join(TESTS, folder)).filter((name) => name.endsWith(".test.ts"))) {
+    describe(`${folder}/${file}`, () => void require(join(TESTS, folder, file)));
+  }
+}
+
+module.exports = tests;
