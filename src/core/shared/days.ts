@@ -75,8 +75,8 @@ export function addMonths(serial: DaySerial, months: number): DaySerial {
 }
 
 function daysInMonth(year: number, month: number): number {
-  const next = month === 12 ? { year: year + 1, month: 1 } : { year, month: month + 1 };
-  return serialOf({ ...next, day: 1 }) - serialOf({ year, month, day: 1 });
+  // Counted from March, as the algorithm does, a month 13 is the January that follows.
+  return serialOf({ year, month: month + 1, day: 1 }) - serialOf({ year, month, day: 1 });
 }
 
 /** The day so many days on, or before where `days` is below 0. Refuses a day that a spreadsheet does not know. */

@@ -1,5 +1,6 @@
 import { addMonths as addMonthsByLibrary, differenceInCalendarDays, formatISO, lastDayOfMonth } from "date-fns";
 import { addDays, addMonths, dateOf, day, FIRST_DAY, isoDate, LAST_DAY, serialOf } from "../../../src/core/shared/days";
+import { DomainError } from "../../../src/core/shared/domain-error";
 
 /** The date library counts from its own epoch: serial 61 is 1900-03-01. */
 const libraryDate = (serial: number): Date => new Date(1900, 2, 1 + serial - FIRST_DAY);
@@ -47,11 +48,22 @@ describe("day serials as a worksheet counts them", () => {
   test("the last day is 9999-12-31", () => expect(isoDate(LAST_DAY)).toBe("9999-12-31"));
   test("days are added and taken away inside the days that a spreadsheet knows", () => {
     expect([addDays(LAST_DAY - 1, 1), addDays(FIRST_DAY + 1, -1)]).toEqual([LAST_DAY, FIRST_DAY]);
-    expect(() => addDays(LAST_DAY, 1)).toThrow("1 days on from 9999-12-31");
-    expect(() => addDays(FIRST_DAY, -21)).toThrow("21 days before 1900-03-01");
+  });
+
+  test("a day beyond them is refused with the limit, the days and the day they were counted from", () => {
+    expect(() => addDays(LAST_DAY, 1)).toThrow(
+      new DomainError("invalid", "a date must be at most 9999-12-31; got 1 days on from 9999-12-31"),
+    );
+    expect(() => addDays(FIRST_DAY, -21)).toThrow(
+      new DomainError("invalid", "a date must be at least 1900-03-01; got 21 days before 1900-03-01"),
+    );
+    for (const days of [1, -LAST_DAY]) {
+      expect(() => addDays(LAST_DAY, days)).toThrow(expect.objectContaining({ kind: "invalid" }));
+    }
   });
 
   test.each(["2023-02-29", "2024-13-01", "2024-00-10", "2024-1-1", "29/02/2024", ""])("%s is no date", (iso) => {
     expect(() => day(iso)).toThrow(`got "${iso}"`);
+    expect(() => day(iso)).toThrow(expect.objectContaining({ kind: "invalid" }));
   });
 });
