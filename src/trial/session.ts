@@ -21,6 +21,7 @@ interface OpenWorkbook {
 /** The one workbook that the trial page has open. */
 export class Session {
   private workbook: OpenWorkbook | undefined;
+  private opened = 0;
 
   constructor(
     private readonly place: HTMLElement,
@@ -48,7 +49,8 @@ export class Session {
    */
   async open(name: string, bytes: Uint8Array): Promise<void> {
     const model = readWorkbook(bytes, this.functionIds);
-    const snapshot = toSnapshot(model, { title: name });
+    // An id of its own: what the engine still computes of the one before must not pass for parts of this one.
+    const snapshot = toSnapshot(model, { id: `workbook-${this.opened++}`, title: name });
     this.close();
     const container = this.place.appendChild(document.createElement("div"));
     container.className = "grid";
