@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import {
   type Browser,
   type BrowserContext,
@@ -82,36 +83,62 @@ async function contextFor(
   };
 }
 
+/** The workbook that the page opens first. */
+const SAMPLE = join(__dirname, "../../sample-workbooks/herd-workbook.xlsx");
+
 /**
- * A trial page of its own for each test of a file. A page that asked for something outside this computer, or complained,
- * fails its test.
+ * The trial page for each test of a file, with the sample as it was opened first and a pane that was never used. The
+ * page itself is loaded once: to read its scripts anew takes as long as to compute the workbook. A page that asked for
+ * something outside this computer, or complained, fails its test.
  */
 export function trialForEachTest(): TrialPage {
-  let trial: TrialPage;
+  let trial: TrialPage | undefined;
   beforeEach(async () => {
-    trial = await openTrial();
+    if (trial === undefined) trial = await openTrial();
+    else await startAnew(trial);
   });
-  afterEach(async () => {
-    expect(trial.outside).toEqual([]);
-    expect(trial.errors).toEqual([]);
-    await trial.close();
+  afterEach(() => {
+    expect(trial!.outside).toEqual([]);
+    expect(trial!.errors).toEqual([]);
   });
-  afterAll(leaveBrowser);
+  afterAll(async () => {
+    await trial?.close();
+    await leaveBrowser();
+  });
   return {
     get page() {
-      return trial.page;
+      return trial!.page;
     },
     get pane() {
-      return trial.pane;
+      return trial!.pane;
     },
     get outside() {
-      return trial.outside;
+      return trial!.outside;
     },
     get errors() {
-      return trial.errors;
+      return trial!.errors;
     },
-    close: () => trial.close(),
+    close: () => trial!.close(),
   };
+}
+
+/** Opens the sample in place of what a test left behind, and loads the pane anew. */
+async function startAnew({ page, pane }: TrialPage): Promise<void> {
+  await page.context().clearPermissions();
+  await page.evaluate(() => {
+    (document.getElementById("pane") as HTMLIFrameElement).src = "about:blank";
+    // It is named again when the workbook is computed.
+    document.getElementById("file-name")!.textContent = "";
+  });
+  await pane.waitForURL("about:blank");
+  await page.evaluate(() => localStorage.clear());
+  await page.setInputFiles("#file-input", SAMPLE);
+  await computed(page);
+  await page.evaluate(() => {
+    (document.getElementById("pane") as HTMLIFrameElement).src = "pane.html";
+  });
+  await pane.waitForURL(/pane\.html$/);
+  await pane.getByRole("tab", { name: "Explain" }).click();
 }
 
 /** Lets go of the browser; it serves the other test files still. */
