@@ -2,7 +2,7 @@ import type { Block } from "../block";
 import { cellAt } from "../expression/aggregates";
 import { call } from "../expression/call";
 import { literal } from "../expression/expression";
-import { arithmetic } from "../expression/operators";
+import { quotient } from "../expression/operators";
 import { part } from "../expression/places";
 import { counts, lactations, milk, testDay } from "./inputs";
 
@@ -44,7 +44,7 @@ export const tank: Block = {
       kind: "figure",
       id: "ratio",
       label: "Tank over plain mean",
-      value: arithmetic(part("tank"), "/", part("mean")),
+      value: quotient(part("tank"), part("mean"), "the mean of the cows is 0"),
       format: "0.00",
       note: "Below 1: the high cows give less milk than the others. Above 1: they give more.",
     },

@@ -7,7 +7,7 @@ import type { Expression } from "../expression/expression";
 import { countOf } from "../expression/filtered";
 import { arithmetic, iff, is, quotient } from "../expression/operators";
 import { input, part } from "../expression/places";
-import { DAY, from, gap, period, to } from "./inputs";
+import { DAY, from, fromDay, gap, period, to, toDay } from "./inputs";
 import { cowDays, findings } from "./lesion-rates";
 import { marks } from "./new-and-repeat";
 
@@ -72,10 +72,10 @@ export const againstBefore: Block = {
     figure(
       "fromBefore",
       "The time before, from",
-      arithmetic(arithmetic(from, "*", 2), "-", arithmetic(to, "+", 1)),
+      arithmetic(arithmetic(fromDay, "*", 2), "-", arithmetic(toDay, "+", 1)),
       DAY,
     ),
-    figure("toBefore", "up to", arithmetic(from, "-", 1), DAY),
+    figure("toBefore", "up to", arithmetic(fromDay, "-", 1), DAY),
     figure("listFrom", "The list of findings begins on", earliestDay(date), DAY),
     figure("cowDays", "Cow-days at risk, this time", cowDays, "#,##0"),
     figure(
@@ -84,7 +84,7 @@ export const againstBefore: Block = {
       call("COW.DAYS", column("Cows", "entered"), column("Cows", "left"), firstBefore, lastBefore),
       "#,##0",
     ),
-    figure("now", "New cases, this time", newCases(from, to), "0"),
+    figure("now", "New cases, this time", newCases(fromDay, toDay), "0"),
     figure("before", "New cases, before", newCases(firstBefore, lastBefore), "0"),
     figure(
       "share",

@@ -6,7 +6,7 @@ import { type Condition, countOf, filtered } from "../expression/filtered";
 import { countFound } from "../expression/lookup";
 import { arithmetic, iff, is, quotient } from "../expression/operators";
 import { part } from "../expression/places";
-import { findingsOfPeriod, inPeriod, period, to } from "./inputs";
+import { findingsOfPeriod, inPeriod, period, toDay } from "./inputs";
 
 /** Below this share of the milking cows the lesions found may not be those of the herd. Common practice, no source. */
 export const ENOUGH_EXAMINED = 0.8;
@@ -19,19 +19,19 @@ const { cow: found } = columns("Findings", "cow");
 const milking: readonly Condition[] = [
   { column: cow, is: "filled" },
   { column: calved, is: "a number" },
-  { column: calved, is: "<=", than: to },
+  { column: calved, is: "<=", than: toDay },
   { column: notBefore(left), is: "=", than: "here" },
   { column: dryNow(), is: "=", than: "in milk" },
 ];
 
 /** "here" where the day is blank or still to come. */
 function notBefore(day: Expression): Expression {
-  return fromDays(day, iff(is(day, "=", ""), "here", iff(is(day, ">", to), "here", "gone")));
+  return fromDays(day, iff(is(day, "=", ""), "here", iff(is(day, ">", toDay), "here", "gone")));
 }
 
 /** A day of drying off before her calving belongs to the lactation before. */
 function dryNow(): Expression {
-  const isToCome = iff(is(dryOff, ">", to), "in milk", iff(is(dryOff, ">", calved), "dry", "in milk"));
+  const isToCome = iff(is(dryOff, ">", toDay), "in milk", iff(is(dryOff, ">", calved), "dry", "in milk"));
   return fromDays(dryOff, iff(is(dryOff, "=", ""), "in milk", isToCome));
 }
 

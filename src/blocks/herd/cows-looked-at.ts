@@ -4,7 +4,7 @@ import { type Expression, literal } from "../expression/expression";
 import { type Condition, countOf, filtered } from "../expression/filtered";
 import { arithmetic, iff, ifNa, is, isNumber } from "../expression/operators";
 import { unless } from "../expression/unless";
-import { from, inPeriod, to } from "./inputs";
+import { dayIn, from, inPeriod, to, toDay } from "./inputs";
 
 /**
  * Cow, foot, lesion and day of each finding, as the functions of lesions take them. They always take the whole herd's:
@@ -57,13 +57,13 @@ function between(lowest: number | string, highest: number | string): readonly Co
 
 /** Cow-days of the cows that meet the conditions from one day of each to another; 0 where there is no such cow. */
 function daysOf(start: Expression, end: Expression, ...conditions: readonly Condition[]): Expression {
-  return ifNa(call("COW.DAYS", filtered(start, ...conditions), filtered(end, ...conditions), from, to), 0);
+  return ifNa(call("COW.DAYS", filtered(start, ...conditions), filtered(end, ...conditions), from, toDay), 0);
 }
 
 /** Cows that are in the herd on a day of the period. */
 const atRisk: readonly Condition[] = [
   { column: entered, is: "a number" },
-  { column: entered, is: "<=", than: to },
+  { column: entered, is: "<=", than: toDay },
   { column: iff(isNumber(left), is(left, ">=", from), true), is: "=", than: true },
 ];
 
@@ -83,7 +83,7 @@ const secondCalving = iff(
  */
 function parted(days: Expression): Expression {
   const isThere = (...conditions: readonly Condition[]): Expression => is(countOf(...atRisk, ...conditions), ">", 0);
-  return unless(
+  const told = unless(
     isThere({ column: calved, is: "a number" }, { column: isLactation, is: "=", than: false }),
     "A cow that has calved has no lactation under Cows: write it, then the days of each lactation can be told.",
     unless(
@@ -96,6 +96,7 @@ function parted(days: Expression): Expression {
       ),
     ),
   );
+  return dayIn("from", "From", told);
 }
 
 const inSecond: readonly Condition[] = [

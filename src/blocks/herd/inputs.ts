@@ -35,20 +35,25 @@ export function lastOfSeries(name: string): Expression {
   return iff(is(input(name), "=", ""), "", input(name));
 }
 
+/** As a worksheet function takes them: it says itself that one is blank. */
 export const from = input("from");
 export const to = input("to");
 
-/** The day in an input; a cell that was cleared is no day, though a comparison would take it for one before all. */
-function dayIn(name: string, label: string): Expression {
-  return ifNumber(input(name), input(name), `${label} is blank or no day: write a date.`);
+/** The day in an input, or what is worked out from it; a cell that was cleared is no day, though a comparison would take it for one before all. */
+export function dayIn(name: string, label: string, value: Expression = input(name)): Expression {
+  return ifNumber(input(name), value, `${label} is blank or no day: write a date.`);
 }
+
+/** As comparisons and sums take them. */
+export const fromDay = dayIn("from", "From");
+export const toDay = dayIn("to", "To");
 
 /** Rows of a dated list that lie in the period. */
 export function inPeriod(table: string): readonly Condition[] {
   const date = column(table, "date");
   return [
-    { column: date, is: ">=", than: dayIn("from", "From") },
-    { column: date, is: "<=", than: dayIn("to", "To") },
+    { column: date, is: ">=", than: fromDay },
+    { column: date, is: "<=", than: toDay },
   ];
 }
 
