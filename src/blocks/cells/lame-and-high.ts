@@ -10,6 +10,7 @@ import { iff, is, isNumber } from "../expression/operators";
 import { input } from "../expression/places";
 import { DAY } from "../herd/inputs";
 import { lameFrom, lastScoring } from "../herd/lame";
+import { SCORING_NOTE } from "../herd/scorings";
 import { cows, limit, NO_LIMIT, ofTest, testDay, tests } from "./inputs";
 
 const scores = columns("Scores", "date", "cow", "score");
@@ -43,5 +44,5 @@ export const lameAndHigh: Block = {
     },
   ],
   charts: [],
-  notes: ["That the two go together does not say that one brings the other."],
+  notes: [SCORING_NOTE, "That the two go together does not say that one brings the other."],
 };

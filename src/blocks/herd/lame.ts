@@ -3,11 +3,11 @@ import type { Block } from "../block";
 import { blanksAsText, cellAt } from "../expression/aggregates";
 import { call } from "../expression/call";
 import { column } from "../expression/columns";
-import { dayBefore, latestDay } from "../expression/days";
 import type { Expression } from "../expression/expression";
 import { filtered } from "../expression/filtered";
 import { asOf, input, scale } from "../expression/places";
 import { DAY, lastOfSeries } from "./inputs";
+import { SCORING_NOTE, scoringBefore, scoringUpTo } from "./scorings";
 
 /** A year of scorings every second week. */
 const SCORINGS = 26;
@@ -20,7 +20,7 @@ export const lameFrom: Expression = {
   compute: (run) => mobilityScales[run.data.scale].lameFrom,
 };
 
-export const lastScoring = latestDay(date, asOf, NONE);
+export const lastScoring = scoringUpTo(asOf, NONE);
 
 function summaryOf(day: Expression): Expression {
   const scores = filtered(blanksAsText(column("Scores", "score")), { column: date, is: "=", than: day });
@@ -58,7 +58,7 @@ export const lame: Block = {
         { heading: "High", format: "0.0%" },
       ],
       last: lastOfSeries("scored"),
-      before: (day) => dayBefore(date, day, ""),
+      before: (day) => scoringBefore(day, ""),
       figures: (day) => {
         const summary = summaryOf(day);
         return [SUMMARY.scored, SUMMARY.share, SUMMARY.low, SUMMARY.high].map((place) => cellAt(summary, 2, place));
@@ -84,7 +84,7 @@ export const lame: Block = {
       },
     },
   ],
-  notes: ["Shares from different scorers or scales cannot be compared."],
+  notes: [SCORING_NOTE, "Shares from different scorers or scales cannot be compared."],
 };
 
 function percent(share: number): string {

@@ -10,9 +10,10 @@ import { type Condition, countOf, filtered } from "../expression/filtered";
 import { countFound } from "../expression/lookup";
 import { arithmetic, iff, is } from "../expression/operators";
 import { asOf, input, part } from "../expression/places";
-import { DAY } from "../herd/inputs";
+import { DAY, dayIn } from "../herd/inputs";
 import { lameFrom } from "../herd/lame";
 import { findings } from "../herd/lesion-rates";
+import { scoringUpTo } from "../herd/scorings";
 
 /** The period since the visit before, and one of the same length before that. */
 export const PERIODS = ["now", "before"] as const;
@@ -35,11 +36,18 @@ const MONTHS_BETWEEN = 3;
 const LESION_ROWS = 20;
 const CAUSE_ROWS = 9;
 
+const visit = dayIn("visit", "Day of the visit");
+const since = dayIn("since", "Visit before");
+
+/** A count takes an error for nothing counted: where a day of the visits is missing there is none. */
+function ofVisits(value: Expression): Expression {
+  return dayIn("visit", "Day of the visit", dayIn("since", "Visit before", value));
+}
+
 const dates = { scores: column("Scores", "date"), tests: column("Tests", "date") };
 
-/** The latest day of a list in the period. */
-function latestIn(days: Expression, period: Period): Expression {
-  const latest = latestDay(days, part(partOf("to", period)), NONE);
+/** A day up to the end of the period, where it lies in it. */
+function inPeriodOnly(latest: Expression, period: Period): Expression {
   return iff(is(latest, ">=", part(partOf("from", period))), latest, NONE);
 }
 
@@ -54,7 +62,7 @@ function figuresOf(period: Period): readonly Figure[] {
     ...(unit === undefined ? {} : { unit }),
   });
   const length = part("days");
-  const last = arithmetic(input("since"), "-", period === "now" ? 0 : length);
+  const last = arithmetic(since, "-", period === "now" ? 0 : length);
   const onDay = (days: Expression, day: string): Condition => ({ column: days, is: "=", than: own(day) });
   const scored = onDay(dates.scores, "scored");
   const tested = onDay(dates.tests, "tested");
@@ -74,22 +82,24 @@ function figuresOf(period: Period): readonly Figure[] {
     figure("all", "New claw cases", rate("all"), "0.0", "per 100 cow-years"),
     figure("infectious", "of these infectious", rate("infectious"), "0.0", "per 100 cow-years"),
     figure("horn", "of these horn", rate("horn"), "0.0", "per 100 cow-years"),
-    figure("scored", "Last scoring", latestIn(dates.scores, period), DAY),
-    figure("scores", "Cows scored", countOf(scored, { column: score, is: "a number" }), "0"),
+    figure("scored", "Last scoring", ofVisits(inPeriodOnly(scoringUpTo(own("to"), NONE), period)), DAY),
+    figure("scores", "Cows scored", ofVisits(countOf(scored, { column: score, is: "a number" })), "0"),
     figure(
       "lame",
       "of these lame",
-      countOf(scored, { column: score, is: "a number" }, { column: score, is: ">=", than: lameFrom }),
+      ofVisits(countOf(scored, { column: score, is: "a number" }, { column: score, is: ">=", than: lameFrom })),
       "0",
     ),
     figure("lame low", "Lame share, lower limit", call("SHARE.LOW", own("lame"), own("scores")), "0%"),
     figure("lame high", "Lame share, upper limit", call("SHARE.HIGH", own("lame"), own("scores")), "0%"),
-    figure("tested", "Last milk test", latestIn(dates.tests, period), DAY),
-    figure("counts", "Cows with a count", countOf(tested, { column: count, is: "a number" }), "0"),
+    figure("tested", "Last milk test", ofVisits(inPeriodOnly(latestDay(dates.tests, own("to"), NONE), period)), DAY),
+    figure("counts", "Cows with a count", ofVisits(countOf(tested, { column: count, is: "a number" })), "0"),
     figure(
       "high",
       "of these high",
-      countOf(tested, { column: count, is: "a number" }, { column: count, is: ">=", than: USUAL_LIMIT_THOUSAND }),
+      ofVisits(
+        countOf(tested, { column: count, is: "a number" }, { column: count, is: ">=", than: USUAL_LIMIT_THOUSAND }),
+      ),
       "0",
     ),
     figure("high low", "High share, lower limit", call("SHARE.LOW", own("high"), own("counts")), "0%"),
@@ -131,7 +141,7 @@ const inPeriod: readonly Condition[] = [
   { column: column("Findings", "date"), is: "<=", than: part(partOf("to", "now")) },
 ];
 const findingsColumn = (key: string): Expression => filtered(column("Findings", key), ...inPeriod);
-const latestTest = latestDay(dates.tests, input("visit"), NONE);
+const latestTest = dayIn("visit", "Day of the visit", latestDay(dates.tests, input("visit"), NONE));
 const ofLatestTest = (key: string): Expression =>
   filtered(column("Tests", key), { column: dates.tests, is: "=", than: part("lastTest") });
 
@@ -157,7 +167,7 @@ export const visitReport: Block = {
     { name: "since", label: "Visit before", usual: monthsOn(asOf, -MONTHS_BETWEEN), format: DAY },
   ],
   parts: [
-    { kind: "figure", id: "days", label: "Days between", value: arithmetic(input("visit"), "-", input("since")), format: "0" }, // prettier-ignore
+    { kind: "figure", id: "days", label: "Days between", value: arithmetic(visit, "-", since), format: "0" }, // prettier-ignore
     {
       kind: "figure",
       id: "listFrom",
@@ -172,7 +182,11 @@ export const visitReport: Block = {
       kind: "figure",
       id: "examined",
       label: "of these with feet looked at in a year",
-      value: countFound(filtered(column("Cows", "cow"), ...present), filtered(column("Findings", "cow"), ...year)),
+      value: dayIn(
+        "visit",
+        "Day of the visit",
+        countFound(filtered(column("Cows", "cow"), ...present), filtered(column("Findings", "cow"), ...year)),
+      ),
       format: "0",
     },
     { kind: "figure", id: "lastTest", label: "Latest milk test", value: latestTest, format: DAY },

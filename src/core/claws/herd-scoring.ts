@@ -18,12 +18,7 @@ export interface HerdScoring {
  * a score, NaN where it has none. Later scores never change what an earlier day was.
  */
 export function lastHerdScoring(dates: ArrayLike<DaySerial>, upTo: DaySerial = Infinity): HerdScoring | undefined {
-  const cowsOn = new Map<DaySerial, number>();
-  for (let row = 0; row < dates.length; row++) {
-    const date = dates[row]!;
-    if (date <= upTo) cowsOn.set(date, (cowsOn.get(date) ?? 0) + 1);
-  }
-  const days = [...cowsOn].sort(([a], [b]) => b - a);
+  const days = [...cowsByDay(dates, upTo)].sort(([a], [b]) => b - a);
   for (const [place, [date, cows]] of days.entries()) {
     let fullest = cows;
     for (let earlier = place + 1; earlier < days.length; earlier++) {
@@ -34,4 +29,17 @@ export function lastHerdScoring(dates: ArrayLike<DaySerial>, upTo: DaySerial = I
     if (cows > HERD_SHARE * fullest) return { date, cows, fullest };
   }
   return undefined;
+}
+
+/** Lists are mostly kept by day: the rows of a day stand together and are counted at once. */
+function cowsByDay(dates: ArrayLike<DaySerial>, upTo: DaySerial): ReadonlyMap<DaySerial, number> {
+  const cowsOn = new Map<DaySerial, number>();
+  let row = 0;
+  while (row < dates.length) {
+    const date = dates[row]!;
+    const first = row++;
+    while (row < dates.length && dates[row] === date) row++;
+    if (date <= upTo) cowsOn.set(date, (cowsOn.get(date) ?? 0) + row - first);
+  }
+  return cowsOn;
 }

@@ -3,6 +3,7 @@ import { AS_OF } from "../../workbook/tables";
 import type { NewSheet } from "../../xlsx/write-model";
 import { COLOURS, FORMATS, STYLES, withFormat } from "../look";
 import { Page } from "../page";
+import { SCORED_ON } from "./lame";
 
 const FIRST_ROW = 11;
 /** Rows that a list may fill and still look right. */
@@ -64,11 +65,11 @@ function trims(page: Page): void {
 
 function lame(page: Page): void {
   page.section(`L${FIRST_ROW - 2}`, "Lame, not treated", 2);
-  page.put(`L${FIRST_ROW - 1}`, "Lame when last scored, no open finding.", STYLES.note);
+  page.put(`L${FIRST_ROW - 1}`, "Lame at the last scoring of the herd, no open finding.", STYLES.note);
   page.headings(`L${FIRST_ROW}`, ["Cow", "Score"]);
   const cell = { ...STYLES.computed, horizontal: "left" } as const;
   const formula = [
-    `LET(last,MAX(Scores[Date])`,
+    `LET(last,HERD.LAME.SCORING(${SCORED_ON})`,
     `lame,FILTER(Scores[[Cow]:[Score]],(Scores[Date]=last)*ISNUMBER(Scores[Score])*(Scores[Score]>=2))`,
     `open,FILTER(Findings[Cow],(Findings[Closed on]="")*(Findings[Lesion]<>"none"),0)`,
     `IFERROR(SORT(FILTER(lame,ISNA(MATCH(CHOOSECOLS(lame,1),open,0))),2,-1),"none"))`,

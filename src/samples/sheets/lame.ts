@@ -1,3 +1,4 @@
+import { SCORING_NOTE } from "../../blocks/herd/scorings";
 import { lameSummary } from "../../functions/claws/lame-summary";
 import type { NewSheet } from "../../xlsx/write-model";
 import { COLOURS, FORMATS, STYLES, withFormat } from "../look";
@@ -9,21 +10,27 @@ const HEADINGS_AT = 12;
 /** A year of scorings every second week. */
 const SCORINGS = 26;
 
+/** The day of each score. */
+export const SCORED_ON = 'FILTER(Scores[Date],ISNUMBER(Scores[Score]),"")';
+
 const left = { ...STYLES.computed, horizontal: "left" } as const;
 
 /** The share of lame cows, last scored and over a year. */
 export function lameSheet(): NewSheet {
   const page = new Page(NAME, NAME, "Cows that walked lame when scored; 2 and 3 on the scale 0-3.");
-  page.figure("A4", "Last scoring", "MAX(Scores[Date])", FORMATS.day);
+  page.figure("A4", "Last scoring", `HERD.LAME.SCORING(${SCORED_ON})`, FORMATS.day);
   page.table("A6", `HERD.LAME.SUMMARY(FILTER(Scores[Score],Scores[Date]=B4),${SCALE})`, lameSummary, 2);
   page.put("A8", "Who was lame and is not treated yet stands on Due.", STYLES.note);
+  page.put("A9", SCORING_NOTE, STYLES.note);
   page.section(`A${HEADINGS_AT - 1}`, `The last ${SCORINGS} scorings`, 3);
   page.headings(`A${HEADINGS_AT}`, ["Scored on", "Lame share"]);
   const first = `A${HEADINGS_AT + 1}`;
-  page.fill(first, `TAKE(SORT(UNIQUE(Scores[Date])),-${SCORINGS})`, [withFormat(left, FORMATS.day)], SCORINGS);
   for (let index = 0; index < SCORINGS; index++) {
-    const formula = `HERD.LAME.SHARE(FILTER(Scores[Score],Scores[Date]=${below(first, index)}),${SCALE})`;
-    page.formula(below(`B${HEADINGS_AT + 1}`, index), formula, withFormat(left, FORMATS.share));
+    const [day, next] = [below(first, index), below(first, index + 1)];
+    const before = `IF(${next}="","",IFNA(HERD.LAME.SCORING(${SCORED_ON},${next}-1),""))`;
+    page.formula(day, index === SCORINGS - 1 ? "B4" : before, withFormat(left, FORMATS.day));
+    const share = `IF(${day}="","",HERD.LAME.SHARE(FILTER(Scores[Score],Scores[Date]=${day}),${SCALE}))`;
+    page.formula(below(`B${HEADINGS_AT + 1}`, index), share, withFormat(left, FORMATS.share));
   }
   const last = HEADINGS_AT + SCORINGS;
   const range = (column: string): string => `'${NAME}'!$${column}$${HEADINGS_AT + 1}:$${column}$${last}`;

@@ -4,6 +4,7 @@ import { BlockData } from "../../../src/blocks/data";
 import type { References } from "../../../src/blocks/expression/names";
 import { gallery } from "../../../src/blocks/gallery";
 import { groupBlocks } from "../../../src/blocks/herd/blocks";
+import { visitReport } from "../../../src/blocks/report/visit-report";
 import type { LaidOutBlock } from "../../../src/blocks/laid-out";
 import { layOutBlock } from "../../../src/blocks/layout";
 import { ownReferences } from "../../../src/blocks/references/own";
@@ -18,7 +19,7 @@ const specs = new Map(registry.map((spec) => [spec.id, spec]));
 export const specOf = (id: string) => specs.get(id);
 
 /** Every block that a screen computes or puts into the sheet. */
-const everyBlock: readonly Block[] = [...gallery, ...[...groupBlocks.values()].flat()];
+export const everyBlock: readonly Block[] = [...gallery, ...[...groupBlocks.values()].flat(), visitReport];
 
 /** The blocks as the pane computes them and as a sheet does, and the cells in which they differ. */
 export interface BothSides {

@@ -4,7 +4,7 @@ import { BlockData } from "../../../src/blocks/data";
 import { gallery } from "../../../src/blocks/gallery";
 import { layOutBlock } from "../../../src/blocks/layout";
 import { ownReferences } from "../../../src/blocks/references/own";
-import { specOf } from "./both-sides";
+import { everyBlock, specOf } from "./both-sides";
 import { differences } from "./compare";
 import { AT, inSheets, tablesOf } from "./sheet-side";
 import { AS_OF_DAY, SETTINGS, smallBook, soundCows, soundFindings, soundScores, soundTests } from "./small-books";
@@ -23,7 +23,7 @@ const data = new BlockData({ tables, asOf: AS_OF_DAY, scale: "0-3" });
 const references = ownReferences([...tables.values()], true);
 
 /** Every block once for each of its inputs, that one cleared. */
-const cleared = gallery.flatMap((block) =>
+const cleared = everyBlock.flatMap((block) =>
   block.inputs.map(({ name }): { readonly block: Block; readonly name: string } => ({
     block: { ...block, id: `${block.id} ${name}` },
     name,
@@ -68,6 +68,24 @@ describe("a cleared cell is asked for, and is no 0", () => {
     ["new-and-repeat", "from", "new", "From is blank or no day: write a date."],
     ["new-and-repeat", "to", "new", "To is blank or no day: write a date."],
     ["lame-to-treated", "to", "treated", "To is blank or no day: write a date."],
+    ["coverage", "to", "milking", "To is blank or no day: write a date."],
+    ["coverage", "to", "enough", "To is blank or no day: write a date."],
+    ["against-before", "from", "fromBefore", "From is blank or no day: write a date."],
+    ["against-before", "from", "toBefore", "From is blank or no day: write a date."],
+    ["against-before", "from", "now", "From is blank or no day: write a date."],
+    ["against-before", "from", "before", "From is blank or no day: write a date."],
+    ["against-before", "to", "now", "To is blank or no day: write a date."],
+    ["against-before", "to", "before", "To is blank or no day: write a date."],
+    ["against-before", "to", "verdict", "To is blank or no day: write a date."],
+    ["lesion-rates-first", "from", "cowDays", "From is blank or no day: write a date."],
+    ["lesion-rates-later", "to", "cowDays", "To is blank or no day: write a date."],
+    ["visit-report", "visit", "days", "Day of the visit is blank or no day: write a date."],
+    ["visit-report", "visit", "scored now", "Day of the visit is blank or no day: write a date."],
+    ["visit-report", "visit", "examined", "Day of the visit is blank or no day: write a date."],
+    ["visit-report", "visit", "lastTest", "Day of the visit is blank or no day: write a date."],
+    ["visit-report", "since", "from now", "Visit before is blank or no day: write a date."],
+    ["visit-report", "since", "lame before", "Visit before is blank or no day: write a date."],
+    ["tank-and-cows", "test", "ratio", "counts holds no count: enter at least one"],
     ["lesion-costs", "to", "costs", "To is blank or no day: write a date."],
     ["side-by-side", "to", "lesions", "To is blank or no day: write a date."],
   ])("%s without %s", (block, input, part, sentence) => {

@@ -87,7 +87,7 @@ function lameCows({ due = [] }: ThingFacts): Thing | undefined {
   return {
     id: "lame",
     title: `${counted(lame.length, "lame cow")} not treated yet`,
-    why: `Scored lame at the last scoring, and no foot lifted since: ${cowNames(lame.map(({ cow }) => cow))}.`,
+    why: `Lame when last scored, and no foot lifted since: ${cowNames(lame.map(({ cow }) => cow))}.`,
     look: "Lift and treat them first. A cow that bears no weight needs the veterinarian today.",
   };
 }
