@@ -1,3 +1,4 @@
+import { atOnce, type InSteps } from "../core/shared/steps";
 import type { PlainCell } from "../workbook/port";
 import type { Block, Figure, Part, Series, Table } from "./block";
 import type { BlockData } from "./data";
@@ -47,11 +48,7 @@ export interface ComputedBlock {
 
 /** The block computed at once: for tests, and where nobody is typing. */
 export function computeBlock(block: Block, data: BlockData, specOf: SpecOf, given: InputValues = {}): ComputedBlock {
-  const steps = computeInSteps(block, data, specOf, given);
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
+  return atOnce(computeInSteps(block, data, specOf, given));
 }
 
 /** The block computed step by step, so that the pane can listen to the keyboard between two. */
@@ -60,15 +57,20 @@ export function* computeInSteps(
   data: BlockData,
   specOf: SpecOf,
   given: InputValues = {},
-): Generator<void, ComputedBlock, void> {
-  const run = new BlockRun(data, specOf, inputExpressions(block, given));
-  const inputs = block.inputs.map(({ name }) => computeInput(name, run));
-  const parts: ComputedPart[] = [];
+): InSteps<ComputedBlock> {
+  const expressions = inputExpressions(block, given);
+  const run = new BlockRun(data, specOf, expressions);
   const known = new Set<Expression>();
+  const inputs: ComputedInput[] = [];
+  for (const [name, expression] of expressions) {
+    yield* computeLists(expression, run, known);
+    inputs.push(computeInput(name, run));
+  }
+  const parts: ComputedPart[] = [];
   for (const part of block.parts) {
     yield;
     run.remarks.clear();
-    if (part.kind === "series") parts.push(yield* computeSeries(part, run));
+    if (part.kind === "series") parts.push(yield* computeSeries(part, run, known));
     else {
       yield* computeLists(part.value, run, known);
       parts.push(computePart(part, run));
@@ -91,7 +93,8 @@ function computeInput(name: string, run: BlockRun): ComputedInput {
 }
 
 /** The long lists behind a formula, one after the other; what keeps one from being told is said by the formula. */
-function* computeLists(expression: Expression, run: BlockRun, known: Set<Expression>): Generator<void, void, void> {
+function* computeLists(expression: Expression, run: BlockRun, known: Set<Expression>): InSteps<void> {
+  const remarks = [...run.remarks];
   for (const step of expression.steps ?? []) {
     if (known.has(step)) continue;
     known.add(step);
@@ -103,7 +106,9 @@ function* computeLists(expression: Expression, run: BlockRun, known: Set<Express
     }
     yield;
   }
+  // The formula itself brings along what its lists remark.
   run.remarks.clear();
+  for (const remark of remarks) run.remarks.add(remark);
 }
 
 function computePart(part: Figure | Table, run: BlockRun): ComputedPart {
@@ -134,7 +139,7 @@ function missingBefore(part: Series, row: number, run: BlockRun): MissingData | 
 }
 
 /** From the last day upwards, as the cells refer to each other. */
-function* computeSeries(part: Series, run: BlockRun): Generator<void, ComputedPart, void> {
+function* computeSeries(part: Series, run: BlockRun, known: Set<Expression>): InSteps<ComputedPart> {
   const { id, length, columns, last } = part;
   const rows: PlainCell[][] = [];
   const problems = new Set<string>();
@@ -162,8 +167,12 @@ function* computeSeries(part: Series, run: BlockRun): Generator<void, ComputedPa
     run.setPart(cellOfSeries(id, row, 0), day);
     const missing = row === length - 1 ? missingBefore(part, row, run) : undefined;
     if (missing !== undefined) return refused(missing);
-    const figures = figuresOfDay(part, row);
-    rows.unshift([day, ...(day === null || day === "" ? figures.map(() => "") : figures.map(compute))]);
+    const cells: PlainCell[] = [day];
+    for (const figure of figuresOfDay(part, row)) {
+      if (day !== null && day !== "") yield* computeLists(figure, run, known);
+      cells.push(day === null || day === "" ? "" : compute(figure));
+    }
+    rows.unshift(cells);
     if (row === length - 1) remarks = [...run.remarks];
     yield;
   }

@@ -5,7 +5,10 @@ import type { NamedData } from "./expression/expression";
 import type { Fault } from "./expression/fault";
 import type { Scale } from "./expression/names";
 import type { Rows, Value } from "./expression/values";
+import { ReadColumns } from "./read-columns";
 import { headingOf } from "./tables";
+
+const NOWHERE = -1;
 
 /** What a block is computed from. */
 export interface HerdTables {
@@ -27,8 +30,11 @@ export class BlockData implements NamedData {
   readonly kept = new Recent<Kept<Value>>();
   readonly chosenRows = new Recent<Kept<readonly number[]>>();
   readonly answers = new Recent<Kept<Value> | Fault>();
+  readonly readColumns = new ReadColumns();
   readonly #tables: ReadonlyMap<string, TableContent>;
   readonly #columns = new Map<string, Rows | undefined>();
+  /** Where the columns stand in their tables. */
+  readonly #places = new Map<string, number>();
 
   constructor({ tables, asOf, scale }: HerdTables) {
     this.#tables = tables;
@@ -40,6 +46,10 @@ export class BlockData implements NamedData {
     return this.#tables.has(table);
   }
 
+  hasColumn(table: string, key: string): boolean {
+    return this.#placeOf(table, key) !== NOWHERE;
+  }
+
   column(table: string, key: string): Rows | undefined {
     const name = `${table}[${key}]`;
     if (!this.#columns.has(name)) this.#columns.set(name, this.#readColumn(table, key));
@@ -47,13 +57,22 @@ export class BlockData implements NamedData {
   }
 
   #readColumn(table: string, key: string): Rows | undefined {
-    const content = this.#tables.get(table);
-    if (content === undefined) return undefined;
-    const heading = foldHeading(headingOf(table, key));
-    const place = content.columns.findIndex((column) => foldHeading(column.heading) === heading);
-    if (place < 0) return undefined;
-    const rows = content.rows.map((row) => [row[place] ?? null]);
+    const place = this.#placeOf(table, key);
+    if (place === NOWHERE) return undefined;
+    const rows = this.#tables.get(table)!.rows.map((row) => [row[place] ?? null]);
     return rows.length > 0 ? rows : [[null]];
+  }
+
+  #placeOf(table: string, key: string): number {
+    const name = `${table}[${key}]`;
+    let place = this.#places.get(name);
+    if (place === undefined) {
+      const heading = foldHeading(headingOf(table, key));
+      const columns = this.#tables.get(table)?.columns ?? [];
+      place = columns.findIndex((column) => foldHeading(column.heading) === heading);
+      this.#places.set(name, place);
+    }
+    return place;
   }
 
   settings(table: string): Rows | undefined {

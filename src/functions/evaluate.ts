@@ -16,9 +16,9 @@ const BROKEN_RESULT = "the result is not a finite number: one of the arguments i
  * Runs a worksheet function on raw arguments as a host hands them over.
  * Throws DomainError with a message for the user; any other error is a defect of ours.
  */
-export function evaluate(spec: FunctionSpec, raw: readonly unknown[]): Evaluation {
+export function evaluate(spec: FunctionSpec, raw: readonly unknown[], read: ReadArgument = readAnew): Evaluation {
   const remarks = new Remarks();
-  const value = spec.compute(readArguments(spec, raw), remarks);
+  const value = spec.compute(readArguments(spec, raw, read), remarks);
   if (!isSound(value)) throw new DomainError("invalid", BROKEN_RESULT);
   return { value, remarks: remarks.texts };
 }
@@ -36,8 +36,17 @@ export function explain(spec: FunctionSpec, raw: readonly unknown[]): Explanatio
   return { value, remarks, arguments: args, steps: spec.steps(args, value) };
 }
 
+/** Reads a raw argument; who runs many functions on the same columns may keep what was read of them. */
+export type ReadArgument = (parameter: FunctionSpec["parameters"][number], given: unknown) => unknown;
+
+const readAnew: ReadArgument = ({ kind, name }, given) => kind.read(given, name);
+
 /** The arguments by name, read and checked; columns of one call must have equal length. */
-export function readArguments(spec: FunctionSpec, raw: readonly unknown[]): Readonly<Record<string, unknown>> {
+export function readArguments(
+  spec: FunctionSpec,
+  raw: readonly unknown[],
+  read: ReadArgument = readAnew,
+): Readonly<Record<string, unknown>> {
   const { parameters } = spec;
   if (
     raw.length > parameters.length &&
@@ -48,13 +57,14 @@ export function readArguments(spec: FunctionSpec, raw: readonly unknown[]): Read
   const args: Record<string, unknown> = {};
   let firstColumn: Column<unknown> | undefined;
   for (let index = 0; index < parameters.length; index++) {
-    const { name, kind, optional, fallback } = parameters[index]!;
+    const parameter = parameters[index]!;
+    const { name, kind, optional, fallback } = parameter;
     const given = raw[index];
     if (optional && isBlankArgument(given, kind)) {
       args[name] = fallback;
       continue;
     }
-    const value = (args[name] = kind.read(given, name));
+    const value = (args[name] = read(parameter, given));
     if (kind.shape !== "column") continue;
     const column = value as Column<unknown>;
     firstColumn ??= column;

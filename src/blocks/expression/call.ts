@@ -2,12 +2,16 @@ import { worksheetName } from "../../functions/names";
 import type { Expression } from "./expression";
 import { Fault, MissingData } from "./fault";
 import { stepsOf } from "./steps";
+import { isRows } from "./values";
 
 /** A call of one of our worksheet functions; undefined stands for an argument that is left out. */
 export function call(id: string, ...given: readonly (Expression | undefined)[]): Expression {
   const expression: Expression = {
     isKept: true,
-    steps: stepsOf(...given.flatMap((argument) => argument ?? [])),
+    steps: [
+      ...stepsOf(...given.flatMap((argument) => argument ?? [])),
+      ...given.flatMap((argument, place) => (argument?.isKept === true ? [reading(id, place, argument)] : [])),
+    ],
     text(names) {
       const texts = given.map((argument) => argument?.text(names) ?? "");
       while (texts.at(-1) === "") texts.pop();
@@ -33,4 +37,16 @@ export function call(id: string, ...given: readonly (Expression | undefined)[]):
     },
   };
   return expression;
+}
+
+/** The reading of one argument: half of what a call of long lists takes, and so a step of its own. */
+function reading(id: string, place: number, argument: Expression): Expression {
+  return {
+    text: (names) => argument.text(names),
+    compute(run) {
+      const value = argument.compute(run);
+      if (isRows(value)) run.readArgument(id, place, value);
+      return value;
+    },
+  };
 }

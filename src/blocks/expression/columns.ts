@@ -37,7 +37,8 @@ export function missingTable(table: string): MissingColumn {
 /** A column that a function may do without: blanks beside `beside` where the table has none. */
 export function columnOrBlanks(table: string, key: string, beside: string): Expression {
   const [wanted, other] = [column(table, key), column(table, beside)];
-  return {
+  const expression: Expression = {
+    isKept: true,
     text(names) {
       try {
         return wanted.text(names);
@@ -47,8 +48,10 @@ export function columnOrBlanks(table: string, key: string, beside: string): Expr
         return `IF(${other.text(names)}="","","")`;
       }
     },
-    compute: (run) => run.data.column(table, key) ?? columnRows(run, table, beside).map(() => BLANK),
+    compute: (run) =>
+      run.data.column(table, key) ?? run.once(expression, () => columnRows(run, table, beside).map(() => BLANK)),
   };
+  return expression;
 }
 
 const BLANK = [""] as const;

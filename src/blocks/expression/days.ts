@@ -44,6 +44,7 @@ export function dayBefore(days: Expression, day: Expression, none: string): Expr
 /** MIN: the earliest of the days in a column; 0 where it holds none. */
 export function earliestDay(days: Expression): Expression {
   return {
+    steps: stepsOf(days),
     text: (names) => `MIN(${days.text(names)})`,
     compute(run) {
       let earliest: number | undefined;
@@ -82,6 +83,8 @@ export function fromDays(days: Expression, state: Expression): Expression {
 
 function latest(days: Expression, operator: "<" | "<=", limit: Expression, none: string): Expression {
   const expression: Expression = {
+    isKept: true,
+    steps: stepsOf(days),
     text(names) {
       const criterion = `"${operator}"&${bracketed(limit, names)}`;
       const ranges = days.ranges?.(names) ?? [days.text(names)];

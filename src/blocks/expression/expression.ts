@@ -6,6 +6,7 @@ import { literalText, type Rows, type Value } from "./values";
 /** The data of a workbook, as formulas name them. */
 export interface NamedData {
   has(table: string): boolean;
+  hasColumn(table: string, key: string): boolean;
   /** A column as a range: one cell a row, and never without a row. undefined where there is none. */
   column(table: string, key: string): Rows | undefined;
   /** A settings table with its headings in the first row. */
@@ -23,6 +24,8 @@ export interface Run {
   once(expression: Expression, compute: () => Value): Value;
   /** The rows of a list that meet conditions, found once for the same data and inputs. */
   rowsOnce(conditions: Expression, find: () => readonly number[]): readonly number[];
+  /** Reads a list as a worksheet function takes it in a place of its arguments, so that the call finds it read. */
+  readArgument(id: string, place: number, value: Value): void;
   /** Runs a worksheet function. Its remarks are kept; its refusal is a Fault with its sentence. */
   call(id: string, values: readonly Value[], expression: Expression): Value;
 }

@@ -26,7 +26,8 @@ export class BlockRun implements Run {
     private readonly inputs: ReadonlyMap<string, Expression>,
   ) {
     const column = (table: string, key: string): string => {
-      if (data.column(table, key) === undefined) throw missingColumn(table, key, data.has(table));
+      // Naming a column does not read it: a long text names many, and each is read in its turn.
+      if (!data.hasColumn(table, key)) throw missingColumn(table, key, data.has(table));
       return `${table}[${key}]`;
     };
     this.#names = {
@@ -117,11 +118,22 @@ export class BlockRun implements Run {
     return answer.value;
   }
 
+  readArgument(id: string, place: number, value: Value): void {
+    const parameter = this.specOf(id)?.parameters[place];
+    if (parameter === undefined) return;
+    try {
+      this.data.readColumns.read(parameter, value);
+    } catch (error) {
+      // The call itself says it.
+      if (!(error instanceof DomainError)) throw error;
+    }
+  }
+
   #evaluate(id: string, values: readonly Value[]): Kept<Value> | Fault {
     const spec = this.specOf(id);
     if (spec === undefined) return new Fault("#NAME?", `The function HERD.${id} is not loaded.`);
     try {
-      return evaluate(spec, values);
+      return evaluate(spec, values, (parameter, given) => this.data.readColumns.read(parameter, given));
     } catch (error) {
       if (!(error instanceof DomainError)) throw error;
       return new Fault(error.kind === "unavailable" ? "#N/A" : "#VALUE!", error.message);
