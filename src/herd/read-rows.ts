@@ -1,4 +1,5 @@
 import { FIRST_DAY, LAST_DAY } from "../core/shared/days";
+import { atOnce, type InSteps, ROWS_A_STEP } from "../core/shared/steps";
 import type { PlainCell } from "../workbook/port";
 import type { ColumnDefinition, ColumnKind, TableDefinition } from "../workbook/table-definition";
 import type { TableContent } from "../workbook/table-port";
@@ -33,10 +34,20 @@ export interface HerdTable<T extends TableDefinition> {
  * a cell that does not fit is null and listed.
  */
 export function readHerdTable<T extends TableDefinition>(definition: T, content: TableContent): HerdTable<T> {
+  return atOnce(readHerdTableInSteps(definition, content));
+}
+
+/** The same with pauses. */
+export function* readHerdTableInSteps<T extends TableDefinition>(
+  definition: T,
+  content: TableContent,
+): InSteps<HerdTable<T>> {
   const places = new Map(content.columns.map(({ heading }, place) => [foldHeading(heading), place]));
   const columns = definition.columns.map((column) => ({ column, place: places.get(foldHeading(column.heading)) }));
   const doubtful: DoubtfulCell[] = [];
-  const rows = content.rows.map((cells, index) => {
+  const rows: HerdRow<T>[] = [];
+  for (const [index, cells] of content.rows.entries()) {
+    if (index % ROWS_A_STEP === ROWS_A_STEP - 1) yield;
     const row: Record<string, string | number | null> = {};
     for (const { column, place } of columns) {
       const cell = place === undefined ? null : (cells[place] ?? null);
@@ -46,8 +57,8 @@ export function readHerdTable<T extends TableDefinition>(definition: T, content:
         doubtful.push({ index, heading: column.heading, cell, expected: describeColumn(column) });
       }
     }
-    return row as HerdRow<T>;
-  });
+    rows.push(row as HerdRow<T>);
+  }
   const missing = columns.filter(({ place }) => place === undefined).map(({ column }) => column.heading);
   return { rows, doubtful, missing };
 }

@@ -2,9 +2,10 @@ import { disorderOf } from "../../../core/claws/disorder-key";
 import type { Findings } from "../../../core/claws/due-list";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { DomainError } from "../../../core/shared/domain-error";
+import { type InSteps, ROWS_A_STEP } from "../../../core/shared/steps";
 import { foot, SOUND_WORDS } from "../../../functions/claws/kinds";
 import { columnOf, cowKey } from "../../../herd/cow-rows";
-import { type HerdRow, readHerdTable } from "../../../herd/read-rows";
+import { type HerdRow, readHerdTableInSteps } from "../../../herd/read-rows";
 import type { PlainCell } from "../../../workbook/port";
 import type { TableContent } from "../../../workbook/table-port";
 import { findingsTable } from "../../../workbook/tables";
@@ -41,22 +42,23 @@ export interface ReadFindings {
 }
 
 /** Reads the table for the list of a day. A row that contradicts itself is left out and named, never guessed at. */
-export function readFindings(content: TableContent, day: DaySerial): ReadFindings {
-  const { lastLifted, left } = settledApart(content, day);
+export function* readFindings(content: TableContent, day: DaySerial): InSteps<ReadFindings> {
+  const { lastLifted, left } = yield* settledApart(content, day);
   const rows = left.map((index) => content.rows[index]!);
-  const table = readHerdTable(definition, { ...content, rows, rowCount: rows.length });
+  const table = yield* readHerdTableInSteps(definition, { ...content, rows, rowCount: rows.length });
   const problems = new RowProblems(content.name);
   for (const { index, heading, cell, expected } of table.doubtful)
     problems.add(`${heading} is not ${expected}`, left[index]!, String(cell));
   const open: FindingRow[] = [];
-  table.rows.forEach((row, at) => {
+  for (const [at, row] of table.rows.entries()) {
+    if (at % ROWS_A_STEP === 0) yield;
     const lesion = row.lesion === null ? null : lesionCode(row.lesion);
     const wrong = lesion === undefined ? "Lesion is no code of the claw disorder key" : daysWrong(row, day);
     if (wrong !== undefined)
       problems.add(`left out: ${wrong}`, left[at]!, lesion === undefined ? String(row.lesion) : "");
     else if (row.closedOn === null && (lesion !== null || (row.lesion === null && row.treatment !== null)))
       open.push({ ...row, lesion: lesion!, index: left[at]! });
-  });
+  }
   return { open, lastLifted, problems: problems.texts() };
 }
 
@@ -74,16 +76,17 @@ export function columnsOf(open: readonly FindingRow[]): Findings {
 }
 
 /** Most rows of a large table are closed and done with: they are passed over before anything is made of them. */
-function settledApart(
+function* settledApart(
   { columns, rows, ...content }: TableContent,
   day: DaySerial,
-): { readonly lastLifted: ReadonlyMap<string, DaySerial>; readonly left: readonly number[] } {
+): InSteps<{ readonly lastLifted: ReadonlyMap<string, DaySerial>; readonly left: readonly number[] }> {
   const place = (heading: string): number => columnOf({ columns, rows, ...content }, heading);
   const [dates, cows, closings] = [place("Date"), place("Cow"), place("Closed on")];
   const keyOf = cached(cowKey);
   const lastLifted = new Map<string, DaySerial>();
   const left: number[] = [];
   for (let index = 0; index < rows.length; index++) {
+    if (index % ROWS_A_STEP === ROWS_A_STEP - 1) yield;
     const row = rows[index]!;
     const [date, closed] = [row[dates], row[closings]];
     if (typeof date === "number" && date <= day) {

@@ -3,6 +3,7 @@ import { disorderOf } from "../../../core/claws/disorder-key";
 import { dueList, type DueRow } from "../../../core/claws/due-list";
 import { type RecheckRule, ruleFor } from "../../../core/claws/recheck-rules";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
+import { atOnce, type InSteps } from "../../../core/shared/steps";
 import { rowAsRead, type TableContent } from "../../../workbook/table-port";
 import { findingsTable } from "../../../workbook/tables";
 import { counted } from "../../format";
@@ -28,6 +29,11 @@ export interface Listing {
 
 /** Draws up the list. The lines of findings are those that HERD.RECHECK.LIST gives for the same rows and day. */
 export function listingOf(book: DueBook, day: DaySerial, daysAhead: number): Listing {
+  return atOnce(listingInSteps(book, day, daysAhead));
+}
+
+/** The same with pauses, for a screen on which someone may be typing. */
+export function* listingInSteps(book: DueBook, day: DaySerial, daysAhead: number): InSteps<Listing> {
   const until = day + daysAhead;
   const cows = new Cows(book.cows);
   const { rules, remark } = rulesInForce(book.rules);
@@ -36,14 +42,20 @@ export function listingOf(book: DueBook, day: DaySerial, daysAhead: number): Lis
   let findings: ReadFindings | undefined;
   if (book.findings === undefined) remarks.push(`The workbook has no table ${findingsTable.name}: no foot is listed.`);
   else {
-    findings = readFindings(book.findings, day);
+    yield;
+    findings = yield* readFindings(book.findings, day);
+    yield;
     const due = dueList(columnsOf(findings.open), (code) => ruleFor(rules, code), day, daysAhead);
-    lines = findingLines(due.rows, findings.open, book.findings, cows, day);
+    yield;
+    lines = yield* findingLines(due.rows, findings.open, book.findings, cows, day);
     remarks.push(...findings.problems, ...unplaced(due));
   }
-  const trims = trimLines(cows, findings?.lastLifted ?? new Map(), book.trimRules, day, until);
-  const scoring = scoringLines(book.scores, book.scale, findings, cows, day, until);
+  yield;
+  const trims = yield* trimLines(cows, findings?.lastLifted ?? new Map(), book.trimRules, day, until);
+  yield;
+  const scoring = yield* scoringLines(book.scores, book.scale, findings, cows, day, until);
   remarks.push(...trims.remarks);
+  yield;
   // The sort keeps lines of one day in the order in which they were found.
   const all = [...lines, ...trims.lines, ...scoring].sort((a, b) => a.due - b.due);
   return { day, lines: all, remarks, rules, cows, findings };
@@ -62,16 +74,18 @@ function unplaced(due: ReturnType<typeof dueList>): readonly string[] {
   ];
 }
 
-function findingLines(
+function* findingLines(
   rows: readonly DueRow[],
   findings: readonly FindingRow[],
   content: TableContent,
   cows: Cows,
   day: DaySerial,
-): readonly DueLine[] {
+): InSteps<readonly DueLine[]> {
   const known = new Map<number, LineFinding>();
   const equals = new Map<string, number>();
-  return rows.map(({ finding: place, kind, what, due }) => {
+  const lines: DueLine[] = [];
+  for (const { finding: place, kind, what, due } of rows) {
+    if (lines.length % LINES_A_STEP === LINES_A_STEP - 1) yield;
     const row = findings[place]!;
     let finding = known.get(place);
     if (finding === undefined) {
@@ -94,7 +108,7 @@ function findingLines(
     }
     const cow = row.cow!;
     const left = cows.get(cow)?.left ?? null;
-    return {
+    lines.push({
       key: `${what} ${due} ${finding.key}`,
       work: kind,
       what,
@@ -104,6 +118,10 @@ function findingLines(
       place: cows.place(cow),
       finding,
       remarks: cows.hasLeft(cow, day) ? [`left the herd ${isoDate(left!)}: record her as gone`] : [],
-    };
-  });
+    });
+  }
+  return lines;
 }
+
+/** A line is more work than a row. */
+const LINES_A_STEP = 1_000;

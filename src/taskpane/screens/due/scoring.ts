@@ -1,8 +1,9 @@
 import { lastHerdScoring } from "../../../core/claws/herd-scoring";
 import { type MobilityScale, mobilityScales } from "../../../core/claws/mobility";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
+import type { InSteps } from "../../../core/shared/steps";
 import { cowKey } from "../../../herd/cow-rows";
-import { readHerdTable } from "../../../herd/read-rows";
+import { readHerdTableInSteps } from "../../../herd/read-rows";
 import { scoresTableOn } from "../../../herd/scores-table";
 import type { TableContent } from "../../../workbook/table-port";
 import type { Cows } from "./cows";
@@ -13,20 +14,21 @@ import type { DueLine } from "./line";
 const SCORE_EVERY_DAYS = 14;
 
 /** Cows that were lame when they were scored last and are not treated yet, and the next scoring itself. */
-export function scoringLines(
+export function* scoringLines(
   scores: TableContent | undefined,
   scale: MobilityScale,
   findings: ReadFindings | undefined,
   cows: Cows,
   day: DaySerial,
   until: DaySerial,
-): readonly DueLine[] {
+): InSteps<readonly DueLine[]> {
   if (scores === undefined) return [];
   const { lameFrom, severeFrom } = mobilityScales[scale];
-  const { rows } = readHerdTable(scoresTableOn(scale), scores);
+  const { rows } = yield* readHerdTableInSteps(scoresTableOn(scale), scores);
   const scored = rows.flatMap(({ date, cow, score }, index): Scored[] =>
     date === null || date > day || cow === null || score === null ? [] : [{ date, cow, score, index }],
   );
+  yield;
   const herdScoredOn = lastHerdScoring(scored.map(({ date }) => date))?.date;
   if (herdScoredOn === undefined) return [];
   const treatedSince = lastTreated(findings);

@@ -1,6 +1,7 @@
 import { defaultTrimRules, nextTrim, type TrimRule } from "../../../core/claws/next-trim";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { DomainError } from "../../../core/shared/domain-error";
+import type { InSteps } from "../../../core/shared/steps";
 import { trimRules } from "../../../functions/claws/kinds-of-trimming";
 import { cowKey } from "../../../herd/cow-rows";
 import type { TableContent } from "../../../workbook/table-port";
@@ -12,19 +13,23 @@ interface Trims {
   readonly remarks: readonly string[];
 }
 
+/** Working out a next trim is more work than reading a row. */
+const COWS_A_STEP = 1_000;
+
 /** Routine trims due up to a day, of cows that are here; `lastTrims` are by the key of a cow's name. */
-export function trimLines(
+export function* trimLines(
   cows: Cows,
   lastTrims: ReadonlyMap<string, DaySerial>,
   rulesTable: TableContent | undefined,
   day: DaySerial,
   until: DaySerial,
-): Trims {
+): InSteps<Trims> {
   const { rules, remark } = trimRulesInForce(rulesTable);
   if (rules.length === 0) return { lines: [], remarks: remark };
   const lines: DueLine[] = [];
   const contradicting: string[] = [];
-  for (const cow of cows.all) {
+  for (const [place, cow] of cows.all.entries()) {
+    if (place % COWS_A_STEP === COWS_A_STEP - 1) yield;
     if (cow.cow === null || cows.hasLeft(cow.cow, day)) continue;
     const lastTrim = lastTrims.get(cowKey(cow.cow));
     const next = nextTrimOf(cow, lastTrim, rules);

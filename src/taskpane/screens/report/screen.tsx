@@ -7,12 +7,13 @@ import { visitReport } from "../../../blocks/report/visit-report";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { DAYS_AHEAD } from "../../days-ahead";
 import type { WorkbookWith } from "../../pane-workbook";
+import { inSlices } from "../../parts/in-slices";
 import { BlockFigures } from "../../parts/live-blocks/block-figures";
 import { isBusy } from "../../parts/live-blocks/live-status";
 import type { LiveState } from "../../parts/live-blocks/state";
 import { useLiveBlocks } from "../../parts/live-blocks/use-live-blocks";
 import type { Listing } from "../due/listing";
-import { listingOf } from "../due/listing";
+import { listingInSteps } from "../due/listing";
 import { sourcesOf, takeReportBack, writeReport } from "./effects";
 import { givenIn, givenTo } from "./given";
 import { draftOf, startWith } from "./kept-draft";
@@ -129,8 +130,13 @@ function useListing({ reading }: LiveState, visit: DaySerial | undefined) {
       trimRules: tables.get("TrimRules"),
       scale,
     };
-    const timer = setTimeout(() => setDrawn({ listing: listingOf(book, visit, DAYS_AHEAD), reading, visit }));
-    return () => clearTimeout(timer);
+    let isWanted = true;
+    void inSlices(listingInSteps(book, visit, DAYS_AHEAD), () => isWanted).then((listing) => {
+      if (listing !== undefined && isWanted) setDrawn({ listing, reading, visit });
+    });
+    return () => {
+      isWanted = false;
+    };
   }, [reading, visit]);
   return { listing: drawn?.listing, isLatest: drawn?.reading === reading && drawn.visit === visit };
 }
