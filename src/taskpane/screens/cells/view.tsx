@@ -1,4 +1,5 @@
 import type { JSX } from "preact";
+import { useMemo } from "preact/hooks";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import type { WorkbookWith } from "../../pane-workbook";
 import { Note } from "../../parts/blocks";
@@ -46,9 +47,9 @@ type Tables = Extract<LiveState["reading"], { kind: "read" }>["herd"]["tables"];
 
 function Figures(props: CellsViewProps & { readonly tests: ReturnType<Tables["get"]> }) {
   const { state, asOf, workbook, dispatch, tests } = props;
+  const days = useMemo(() => testDays(tests, asOf), [tests, asOf]);
   if (state.reading.kind !== "read") return null;
   if (tests === undefined) return <NoTests />;
-  const days = testDays(tests, asOf);
   if (days.length === 0) return <NoTest upTo={asOf} />;
   const milkPrice = milkPriceOf(state.reading.herd.tables.get("Prices"));
   const read = readFields(state.typed, milkPrice);

@@ -79,8 +79,7 @@ const newAndRepeat: Answer = (figures) => {
   if (first === undefined || repeats === undefined) return undefined;
   const records = first + repeats;
   if (records === 0) return "No lesion was recorded in this time.";
-  const cows = figures.spilled("cows");
-  const many = cows === undefined ? 0 : recordsIn(cows).filter((row) => textIn(row, "Cow") !== "").length;
+  const many = figures.rows("cows").length;
   const share = formatNumber(repeats / records, PERCENT);
   const tail =
     many === 0 ? "no cow has many" : `${counted(many, "cow")} ${many === 1 ? "has" : "have"} several new cases`;

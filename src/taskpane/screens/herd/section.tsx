@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { useMemo } from "preact/hooks";
 import type { ComputedBlock, ComputedPart } from "../../../blocks/compute";
 import { valueText } from "../../format";
 import { TextList } from "../../parts/blocks";
@@ -22,9 +23,10 @@ export function BlockSection({ computed, opened, left = [], before, after }: Blo
   const { block, inputs } = computed;
   const parts = computed.parts.filter(({ part }) => !left.includes(part.id));
   const figures = parts.filter((part) => part.kind === "figure");
+  const answer = useMemo(() => sectionAnswer(computed), [computed]);
   const problems = inputs.flatMap(({ problem }) => (problem === undefined ? [] : [problem]));
   return (
-    <Fold title={block.title} answer={sectionAnswer(computed)} opened={opened}>
+    <Fold title={block.title} answer={answer} opened={opened}>
       <p class="quiet">{block.about}</p>
       {problems.length > 0 && <TextList texts={problems} />}
       {figures.length > 0 && (
