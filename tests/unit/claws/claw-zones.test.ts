@@ -1,4 +1,4 @@
-import { clawZones, codesInZone, isUsualZone } from "../../../src/core/claws/claw-zones";
+import { clawZones, codesInZone, isUsualZone, usualZones } from "../../../src/core/claws/claw-zones";
 
 // Zones and the lesions in them as the foot map of Shearer et al. 2004 has them, from memory.
 test.each([
@@ -25,4 +25,10 @@ test("13 zones, each with a place, and lists that begin with what is found there
   expect(codesInZone(0).slice(0, 4)).toEqual(["DD", "ID", "IP", "IH"]);
   expect(codesInZone(6)).toContain("BU");
   expect(codesInZone(6)).not.toContain("TU");
+});
+
+test("what takes the whole claw has no zones of its own, and ends the list of every zone", () => {
+  expect(usualZones("SU")).toEqual([4, 5]);
+  expect(usualZones("CC")).toBeUndefined();
+  for (const { zone } of clawZones) expect(codesInZone(zone).slice(-4)).toEqual(["AC", "CD", "CC", "SC"]);
 });

@@ -12,6 +12,7 @@ describe("claw disorder key", () => {
     ["su", "SU"],
     [" Sole ulcer ", "SU"],
     ["SOLE HEMORRHAGE", "SH"],
+    ["sole haemorrhage", "SH"],
     ["white-line disease", "WL"],
     ["Interdigital / superficial dermatitis", "ID"],
     ["Mortellaro", "DD"],
@@ -39,9 +40,46 @@ describe("claw disorder key", () => {
     ["WLD", "WL"],
     ["sole ulser", "SU"],
     ["heel", "HHE"],
+    // 2 of the 8 letters of "toe ulcer" changed: just a quarter.
+    ["toe olcar", "TU"],
+    // Part of "toe ulcer" and, after it in the key, of "toe necrosis".
+    ["toe", "TU"],
   ])("the nearest code to %s is %s", (text, code) => {
     expect(nearestCodes(text)[0]).toBe(code);
     expect(nearestCodes(text).length).toBeLessThanOrEqual(3);
+  });
+
+  test("codes one letter away are near, whether it was changed, left out, added or swapped with its neighbour", () => {
+    const letters = [..."ABCDEFGHIJKLMNOPQRSTUVWXYZ"];
+    const oneAway = (text: string): Set<string> => {
+      const places = [...text].map((_, place) => [text.slice(0, place), text.slice(place)] as const);
+      const changed = places.flatMap(([before, after]) => letters.map((letter) => before + letter + after.slice(1)));
+      const added = [...places, [text, ""] as const].flatMap(([before, after]) => letters.map((letter) => before + letter + after)); // prettier-ignore
+      const dropped = places.map(([before, after]) => before + after.slice(1));
+      const swapped = places.filter(([, after]) => after.length > 1).map(([before, after]) => before + after[1]! + after[0]! + after.slice(2)); // prettier-ignore
+      return new Set([...changed, ...added, ...dropped, ...swapped]);
+    };
+    const some = [..."SHDWLFA"];
+    for (const text of some.flatMap((a) => some.flatMap((b) => some.map((c) => a + b + c)))) {
+      const near = disorders.map(({ code }) => code).filter((code) => oneAway(text).has(code));
+      const got = nearestCodes(text);
+      // Codes come first; after them only disorders with the text in their name.
+      const others = got.filter((code, place) => place < near.length !== near.includes(code));
+      expect([text, others]).toEqual([text, []]);
+      for (const code of got.slice(near.length))
+        expect(
+          disorderOf(code)!
+            .name.toUpperCase()
+            .replace(/[^A-Z]/g, ""),
+        ).toContain(text);
+      expect(got.length).toBeGreaterThanOrEqual(Math.min(3, near.length));
+    }
+  });
+
+  test("the same first letter comes first; one letter is near to every code of two that begins with it", () => {
+    expect(nearestCodes("S")).toHaveLength(3);
+    for (const code of nearestCodes("S")) expect(code).toMatch(/^S.$/);
+    expect(nearestCodes("WFL")).toEqual(["WL", "WLF"]);
   });
 
   test.each(["5", "xyzzy", "", "x".repeat(300)])("nothing is near %p", (text) => {
@@ -64,6 +102,7 @@ describe("claw disorder key", () => {
       "DD",
       "WL",
     ]);
+    expect(parentCode("no such code")).toBe("no such code");
   });
 });
 
@@ -77,7 +116,11 @@ describe("selection of lesions", () => {
   test("groups part the key without overlap", () => {
     const sizes = ["horn", "infectious", "shape", "other"].map((word) => lesionSelectionOf(word)!.places.length);
     expect(sizes.reduce((sum, size) => sum + size, 0)).toBe(27);
-    expect(lesionSelectionOf("All")!.places).toHaveLength(27);
+    expect(lesionSelectionOf(" All ")).toMatchObject({
+      name: "all",
+      title: "All lesions",
+      places: [...disorders.keys()],
+    });
   });
 
   test.each(["hoof", "", "toString"])("%p is no selection", (text) => {

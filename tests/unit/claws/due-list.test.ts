@@ -171,6 +171,40 @@ describe("RECHECK.LIST", () => {
     expect(what([{ lesion: "HHE", daysAgo: 40, nextInDays: -3 }])).toEqual([["next look", 3]]);
   });
 
+  test("a finding may be seen again and closed on the day it was treated", () => {
+    expect(what([{ lesion: "SU", daysAgo: 7, seenDaysAgo: 7 }])).toEqual([["first recheck", 0]]);
+    expect(what([{ lesion: "SU", daysAgo: 7, closed: today - 7 }])).toEqual([]);
+  });
+
+  test("a next look may be set for the day of treatment itself, and one set for before it is none", () => {
+    expect(what([{ lesion: "HHE", daysAgo: 3, nextInDays: -3 }])).toEqual([["next look", 3]]);
+    expect(what([{ lesion: "SU", daysAgo: 7, nextInDays: -8 }])).toEqual([["first recheck", 0]]);
+  });
+
+  test("a block left to look at is a look left; a bandage is none", () => {
+    const seen = { lesion: "SU", daysAgo: 40, seenDaysAgo: 39 };
+    const unsaid = "1 finding seen again without a next look";
+    const rules = [["Lesion", "First recheck"], ["SU", 1]]; // prettier-ignore
+    expect(rows([{ ...seen, treatment: "block" }], rules, 0).map((row) => row[2])).not.toContain(unsaid);
+    expect(rows([{ ...seen, treatment: "bandage 48 h" }], rules, 0).map((row) => row[2])).toContain(unsaid);
+  });
+
+  test("each pair of lesion and treatment has its own work", () => {
+    const findings = [
+      { cow: "A", lesion: "SU", daysAgo: 7, treatment: "bandage" },
+      { cow: "B", lesion: "IP", daysAgo: 7, treatment: "spray" },
+      { cow: "C", lesion: "SU", daysAgo: 7, treatment: "spray" },
+      { cow: "D", lesion: "IP", daysAgo: 7, treatment: "bandage" },
+      { cow: "E", lesion: "IP", daysAgo: 7 },
+      { cow: "F", lesion: "DD", daysAgo: 7 },
+    ];
+    const together = rows(findings, null, 3);
+    expect(together.length).toBeGreaterThan(findings.length - 1);
+    const alone = findings.flatMap((finding) => rows([finding], null, 3));
+    const text = (list: readonly unknown[]) => list.map((row) => JSON.stringify(row)).sort();
+    expect(text(together)).toEqual(text(alone));
+  });
+
   test("once the look that was set has been done, the rule's days stand again", () => {
     expect(what([{ lesion: "SU", daysAgo: 29, seenDaysAgo: 3, nextInDays: -3 }])).toEqual([["second recheck", 1]]);
   });

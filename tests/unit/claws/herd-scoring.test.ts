@@ -22,6 +22,7 @@ test("scores at the chute do not change what an earlier day was", () => {
 test("the last up to a day looks at nothing after it", () => {
   const herd = [...scores(100, 10), ...scores(114, 40), ...scores(128, 12)];
   expect(lastHerdScoring(herd, 127)).toEqual({ date: 114, cows: 40, fullest: 40 });
+  expect(lastHerdScoring(herd, 114)).toEqual({ date: 114, cows: 40, fullest: 40 });
   expect(lastHerdScoring(herd, 113)).toEqual({ date: 100, cows: 10, fullest: 10 });
   expect(lastHerdScoring(herd, 99)).toBeUndefined();
 });

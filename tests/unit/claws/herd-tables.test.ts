@@ -1,4 +1,6 @@
 import { causePatterns } from "../../../src/core/claws/cause-patterns";
+import { reviewCauses } from "../../../src/core/claws/cause-review";
+import { SOUND, UNKNOWN } from "../../../src/core/claws/findings";
 import { day } from "../../../src/core/shared/days";
 import { DomainError } from "../../../src/core/shared/domain-error";
 import type { FunctionSpec } from "../../../src/functions/define";
@@ -42,6 +44,12 @@ describe("HERD.LESION.MONTHS", () => {
     expect(table(lesionMonths, cows, feet, lesions, dates, day("2024-02-01"), day("2024-02-29"))).toEqual([[day("2024-02-01"), 1, 0, 1, 0, 2]]); // prettier-ignore
   });
 
+  test("the first and the last day of the period are in it, the days around it are not", () => {
+    const days = ["2024-01-31", "2024-02-01", "2024-02-20", "2024-02-21"].map(day);
+    const raw = [column(1, 2, 3, 4), column(...times(4, "LH")), column(...times(4, "DD")), column(...days)];
+    expect(table(lesionMonths, ...raw, day("2024-02-01"), day("2024-02-20"))).toEqual([[day("2024-02-01"), 0, 2, 0, 0, 2]]); // prettier-ignore
+  });
+
   test("a period of centuries is refused", () => {
     expect(message(lesionMonths, ...one, day("1900-03-01"), day("2024-02-01"))).toMatch(/at most 50 years/);
   });
@@ -57,6 +65,11 @@ describe("HERD.LESION.BYGROUP", () => {
       ["second and later", 0],
       ["lactation not given", 2],
     ]);
+  });
+
+  test("rows without cow or lesion are left out and counted over all groups", () => {
+    const raw = [column(1, null, 3, null, 5), column("DD", "DD", null, null, "none"), column(1, 1, 2, 2, 3), "DD"];
+    expect(evaluate(lesionBygroup, raw).remarks.join("; ")).toMatch(/(^|\D)2 rows left out/);
   });
 
   test("needs sound cows", () => {
@@ -81,6 +94,17 @@ describe("HERD.COW.REPEATS", () => {
     expect(table(cowRepeats, ...raw(null, 3))).toEqual([]);
   });
 
+  test("the first and the last day of the period are in it, the days around it are not", () => {
+    const days = [45_291, 45_292, 45_657, 45_658];
+    const cows = column(1, 2, 3, 4);
+    const lesions = column("DD", "DD", "DD", "DD");
+    const rows = table(cowRepeats, cows, column(...times(4, "LH")), lesions, column(...days), 45_292, 45_657, 1);
+    expect(rows).toEqual([
+      ["3", 1, 0, 45_657, "LH", "DD"],
+      ["2", 1, 0, 45_292, "LH", "DD"],
+    ]);
+  });
+
   test("most cases first, then the latest; of feet with as many cases the one affected last", () => {
     expect(table(cowRepeats, ...raw(null, 2))).toEqual([
       ["A", 2, 1, 45_321, "RH", "U, DD"],
@@ -101,6 +125,64 @@ describe("HERD.CAUSE.REVIEW", () => {
       ["Handling and turning", 12, 0.8, ""],
       ["Hygiene and footbath", 3, 0.2, "few cases"],
     ]);
+  });
+
+  test("the place with most cases comes first, and those with as many as the list of places has them", () => {
+    const lesions = [...times(2, "SU"), ...times(5, "DD"), ...times(3, "TS")];
+    const rows = review(lesions, blank(lesions), times(10, 3), blank(lesions));
+    expect(rows.map(([area, , , cases]) => [area, cases])).toEqual([
+      ["Hygiene and footbath", 5],
+      ["Trimming itself", 3],
+      ["Wet and worn horn", 3],
+      ["Lying comfort", 2],
+      ["Standing on concrete", 2],
+    ]);
+  });
+
+  // Of the sole lesions two are in zone 6, one each in 4 and 5: the lower comes first. Blanks are no zone and no lactation.
+  test("the evidence has codes in the order of the key, and the two most frequent zones and lactations", () => {
+    const lesions = ["BU", "DD", ...times(4, "DD"), "SU", "BU", "SU", "DD"];
+    const zones = [6, 10, ...times(4, null), 5, 6, 4, null];
+    const lactations = [3, 3, 1, 1, 1, 1, 1, 3, null, 3];
+    const evidence = review(lesions, zones, lactations, blank(lesions)).map(([, , text]) => text);
+    expect(evidence.slice(0, 2)).toEqual([
+      "infectious lesions: DD 6; zone 10: 1; first lactation: 4; second and later: 2",
+      "sole lesions: SU 2, BU 2; zone 6: 2; zone 4: 1; second and later: 2; first lactation: 1",
+    ]);
+  });
+
+  test("texts that name no lesion are no findings", () => {
+    const lesions = [...times(9, "SU"), "none", null];
+    expect(review(lesions, blank(lesions), blank(lesions), blank(lesions))[0]![0]).toMatch(/^Too few findings \(9\)/);
+    const row = { lesions: ["SU", UNKNOWN, SOUND, null], zones: [NaN, NaN, NaN, NaN] };
+    expect(reviewCauses({ ...row, lactations: row.zones, daysInMilk: row.zones }).findings).toBe(1);
+  });
+
+  test("only the horn of the sole and the white line points to transition, and never in a heifer", () => {
+    const areas = (lesion: string, lactation: unknown) =>
+      review(times(10, lesion), times(10, null), times(10, lactation), times(10, 60)).map(([area]) => area);
+    for (const lesion of ["SU", "SH", "WL"]) expect(areas(lesion, 2)).toContain("Transition");
+    for (const lesion of ["DD", "TN", "TS", "IH"]) expect(areas(lesion, 2)).not.toContain("Transition");
+    expect(areas("SU", "heifer")).not.toContain("Transition");
+  });
+
+  test("horn lesions of heifers and first lactation point to rearing, others and those of older cows do not", () => {
+    const areas = (lesion: string, lactation: unknown) =>
+      review(times(10, lesion), times(10, null), times(10, lactation), times(10, 300)).map(([area]) => String(area));
+    const rearing = expect.stringMatching(/^Heifers: rearing/);
+    for (const lesion of ["SU", "WLA", "TN"]) {
+      expect(areas(lesion, 1)).toContainEqual(rearing);
+      expect(areas(lesion, "heifer")).toContainEqual(rearing);
+      expect(areas(lesion, 2)).not.toContainEqual(rearing);
+    }
+    expect(areas("DD", 1)).not.toContainEqual(rearing);
+  });
+
+  test("a lesion that is no unnamed ulcer keeps its name in every zone", () => {
+    const lesions = times(10, "SH");
+    expect(review(lesions, times(10, 6), blank(lesions), blank(lesions))[0]![2]).toMatch(
+      /^sole lesions: SH 10; zone 6/,
+    );
   });
 
   test("an ulcer is named by its zone", () => {

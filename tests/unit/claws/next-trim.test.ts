@@ -64,6 +64,30 @@ describe("TRIM.NEXT", () => {
     expect(next(calved + 70, calved, null, rules)).toBe(calved + 220);
   });
 
+  // 10 days before a dry-off 140 days after calving is 130 days in milk: the rule of 60 days comes first, whichever row it has.
+  test("the earliest day of the rules comes first, in whichever order they stand", () => {
+    const rules = [
+      ["before dry-off", 10],
+      ["days in milk", 60],
+    ];
+    for (const ordered of [rules, [...rules].reverse()])
+      expect(next(null, calved, calved + 140, [["When", "Days"], ...ordered])).toBe(calved + 60);
+  });
+
+  test("a calving alone and a dry-off alone contradict nothing", () => {
+    expect([next(null, calved), next(null, null, dryOff)]).toEqual([midLactation, dryOff - 21]);
+  });
+
+  test("a least number of days between trims has no day of its own, and an interval none without a last trim", () => {
+    const only = (when: string, ...dates: unknown[]) =>
+      next(...dates, [
+        ["When", "Days"],
+        [when, 60],
+      ]);
+    expect(() => only("between trims", calved, calved, dryOff)).toThrow(/no rule has its date/);
+    expect(() => only("after last trim", null, calved, dryOff)).toThrow(/no rule has its date/);
+  });
+
   test("the built-in rules printed as a table are read back as they are", () => {
     expect(trimRules.read(printedTrimRules(), "rules")).toEqual(
       defaultTrimRules.map(({ when, days }) => ({ when, days })),

@@ -189,6 +189,13 @@ describe("WITHDRAWAL.CLEAR", () => {
       }
   });
 
+  // From the end of 9999-12-29 12 hours end within 9999-12-30, so that the next day is the last one; a day later it is past it.
+  test("a period that ends after the last day of a sheet is refused", () => {
+    expect(clear(2_958_463, 12)).toBe(2_958_465);
+    expect(() => clear(2_958_464, 12)).toThrow(/lastDose is so late that .* past the last day/);
+    expect(() => clear(2_958_464, 12)).toThrow(expect.objectContaining({ kind: "invalid" }));
+  });
+
   test("days of the label typed for hours are noticed", () => {
     expect(() => clear(treated, 7)).toThrow(/hours must be a number from 12 to 8760 hours.*multiply the days/);
     expect(() => clear(treated, 28)).toThrow(/hours must be a multiple of 12 hours.*got 28/);

@@ -70,6 +70,20 @@ describe("recheck rules", () => {
     expect(() => read(...rows)).toThrow(message);
   });
 
+  test("a third recheck needs a second before it, on an earlier day", () => {
+    const three = (second: unknown, third: unknown) =>
+      recheckRules.read([["Lesion", "First recheck (days)", "Second recheck (days)", "Third recheck (days)"], ["SU", 7, second, third]], "rules"); // prettier-ignore
+    expect(three(14, 21)[0]).toMatchObject({ secondRecheckDays: 14, thirdRecheckDays: 21 });
+    expect(() => three(14, 14)).toThrow("third recheck (14 days) after its second recheck (14 days)");
+    expect(() => three("", 21)).toThrow("has a third recheck but no second recheck");
+    expect(() => three(14, 14)).toThrow(expect.objectContaining({ kind: "invalid" }));
+  });
+
+  test("a block's look without its end, and its end without a look, contradict nothing", () => {
+    expect(read(["SU", 7, "", 14, ""])[0]).toMatchObject({ blockCheckDays: 14 });
+    expect(read(["SU", 7, "", "", 14])[0]).toMatchObject({ blockOffDays: 14 });
+  });
+
   test("a block may be looked at and taken off on one day", () => {
     expect(read(["SU", 7, "", 14, 14])[0]).toMatchObject({ blockCheckDays: 14, blockOffDays: 14 });
   });

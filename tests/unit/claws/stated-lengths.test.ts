@@ -9,6 +9,10 @@ test.each([
   ["block, pain relief 3 days", { painReliefDays: 3 }],
   ["bandage 2 d", {}],
   ["block 900 d", {}],
+  ["block 0 d", {}],
+  ["block 1 d", { blockOffDays: 1 }],
+  ["block 42 d", { blockOffDays: 42 }],
+  ["block 43 d", {}],
   ["no block", {}],
   ["", {}],
 ])("%j states %j", (text, expected) => {

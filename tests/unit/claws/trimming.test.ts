@@ -149,6 +149,26 @@ describe("TRIM.PLAN", () => {
         expect(plan("RH", 85, 88, "hard horn", 3, lame, lesion)).toHaveLength(5);
   });
 
+  test("no advice without its caution, whatever the foot", () => {
+    for (const foot of ["LF", "RH"])
+      for (const toes of [
+        [85, 88],
+        [75, 75],
+        [82, 90],
+      ])
+        // prettier-ignore
+        for (const lame of ["lame", "sound"])
+          for (const lesion of [null, "SU", "DD", "TN", "AC", "HFV"])
+            for (const step of plan(foot, ...toes, "hard horn", 3, lame, lesion))
+              expect(step.map((text) => /\w/.test(text))).toEqual([true, true, true]);
+  });
+
+  test("loose horn is cut to the edges, but in a skin disease at the heel alone; one shorter claw is enough not to hollow", () => {
+    expect(advice(5, "LH", 85, 88, "hard horn", 3, "lame", "DD")).toBe("loose heel horn and hard ridges only");
+    expect(advice(5, "LH", 85, 88, "hard horn", 3, "lame", "WL")).toMatch(/under-run/);
+    expect(advice(3, "LH", 87, 76, "hard horn", 3, "sound")).toBe("do not hollow out the sole");
+  });
+
   test("a sound cow with nothing seen is not searched", () => {
     for (const lesion of [null, "", "none"]) {
       const [, , , relieve, loose] = plan("RH", 85, 88, "hard horn", 3, "sound", lesion);
@@ -179,6 +199,7 @@ describe("TRIM.PLAN", () => {
     expect(relieve![1]).toContain("find the cause");
     expect(relieve![2]).toContain("lift the other hind foot too");
     expect(relieve![2]).toContain("veterinarian");
+    expect(plan("LF", 85, 88, "hard horn", 3, "lame", "none")[3]![2]).toBe("do not dig; no cause found: veterinarian");
   });
 
   test("no knife in what belongs to the veterinarian, nor in diseased skin", () => {
