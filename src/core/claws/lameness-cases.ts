@@ -1,3 +1,4 @@
+import { asWords, NO_WORD, type WordColumn } from "../shared/words";
 import { CowNumbers } from "./findings";
 import { type MobilityScale, mobilityScales } from "./mobility";
 
@@ -6,7 +7,7 @@ export type LamenessState = "sound" | "new" | "lame" | "recovered" | "unconfirme
 
 /** Scores of a herd, row by row; NaN where there is none. */
 export interface ScoreRows {
-  readonly cows: readonly (string | null)[];
+  readonly cows: WordColumn;
   readonly dates: ArrayLike<number>;
   readonly scores: ArrayLike<number>;
 }
@@ -30,18 +31,18 @@ export function lamenessStates(
   rows: ScoreRows,
   scale: MobilityScale,
 ): readonly (LamenessState | undefined)[] | SameDay {
-  const states: (LamenessState | undefined)[] = new Array<LamenessState | undefined>(rows.scores.length);
+  const { dates, scores } = rows;
+  const { lameFrom, severeFrom } = mobilityScales[scale];
+  const states: (LamenessState | undefined)[] = new Array<LamenessState | undefined>(scores.length);
   for (const list of rowsByCow(rows)) {
-    list.sort((a, b) => rows.dates[a]! - rows.dates[b]! || a - b);
     let state: "sound" | "lame" | undefined;
     let lameBefore: boolean | undefined;
     for (let place = 0; place < list.length; place++) {
       const row = list[place]!;
       const earlierRow = list[place - 1];
-      if (earlierRow !== undefined && rows.dates[earlierRow] === rows.dates[row]) return { row, earlierRow };
-      const { lameFrom, severeFrom } = mobilityScales[scale];
-      const lameNow = rows.scores[row]! >= lameFrom;
-      const confirmed = lameNow === lameBefore || rows.scores[row]! >= severeFrom;
+      if (earlierRow !== undefined && dates[earlierRow] === dates[row]) return { row, earlierRow };
+      const lameNow = scores[row]! >= lameFrom;
+      const confirmed = lameNow === lameBefore || scores[row]! >= severeFrom;
       states[row] = state ?? "unconfirmed";
       if (confirmed && lameNow && state !== "lame") {
         states[row] = state === "sound" ? "new" : "lame";
@@ -56,13 +57,24 @@ export function lamenessStates(
   return states;
 }
 
-function rowsByCow({ cows, dates, scores }: ScoreRows): number[][] {
+/** The rows with cow, day and score of each cow, by day. Names are looked up once a name, not once a row. */
+function rowsByCow({ cows, dates, scores }: ScoreRows): readonly number[][] {
+  const { words, places, count } = asWords(cows);
   const numbers = new CowNumbers();
+  const listOfWord = new Array<number[] | undefined>(count + 1);
   const lists: number[][] = [];
   for (let row = 0; row < scores.length; row++) {
-    const cow = cows[row] ?? null;
-    if (cow === null || Number.isNaN(dates[row]!) || Number.isNaN(scores[row]!)) continue;
-    (lists[numbers.of(cow)] ??= []).push(row);
+    const word = places[row]!;
+    if (word === NO_WORD || Number.isNaN(dates[row]!) || Number.isNaN(scores[row]!)) continue;
+    const list = (listOfWord[word] ??= lists[numbers.of(words[word - 1]!)] ??= []);
+    list.push(row);
   }
+  for (const list of lists) if (!isByDay(list, dates)) list.sort((a, b) => dates[a]! - dates[b]! || a - b);
   return lists;
+}
+
+/** Most lists are kept by day, and need no sorting. */
+function isByDay(rows: readonly number[], dates: ArrayLike<number>): boolean {
+  for (let place = 1; place < rows.length; place++) if (dates[rows[place]!]! < dates[rows[place - 1]!]!) return false;
+  return true;
 }

@@ -4,7 +4,8 @@ import { daros2019 } from "../../core/reference/daros-2019";
 import { isoDate } from "../../core/shared/days";
 import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { commonPractice } from "../../core/shared/source";
-import { type Column, numbersOf, rowName } from "../columns";
+import { NO_WORD } from "../../core/shared/words";
+import { type Column, numbersOf, rowName, wordsOf } from "../columns";
 import { defineFunction } from "../define";
 import { cowsParameter, datesParameter, remarkLeftOut } from "./kinds-of-findings";
 import { GROUP, isNoScore, refuseOffScale, scaleParameter, scoresParameter, zeroLimit } from "./kinds-of-scores";
@@ -80,12 +81,10 @@ function statesOf({ cows, dates, scores, scale }: Arguments): {
   readonly states: readonly (LamenessState | undefined)[];
   readonly leftOut: number;
 } {
-  const scored = Float64Array.from(numbersOf(scores), (score) => (isNoScore(score, scale) ? NaN : score));
-  scored.forEach((score, row) => {
-    if (!Number.isNaN(score) && !isOnScale(score, scale)) refuseOffScale(score, scale, rowName(scores.argument, row));
-  });
+  const scored = scoresOn(scale, scores);
   const days = numbersOf(dates);
-  const states = lamenessStates({ cows: cows.values, dates: days, scores: scored }, scale);
+  const words = wordsOf(cows);
+  const states = lamenessStates({ cows: words, dates: days, scores: scored }, scale);
   if ("row" in states) {
     const { row, earlierRow } = states;
     throw new DomainError(
@@ -96,8 +95,19 @@ function statesOf({ cows, dates, scores, scale }: Arguments): {
   let [leftOut, used] = [0, 0];
   for (let row = 0; row < states.length; row++) {
     if (states[row] !== undefined) used++;
-    else if (cows.values[row] !== null || !Number.isNaN(days[row]!) || !Number.isNaN(scored[row]!)) leftOut++;
+    else if (words.places[row] !== NO_WORD || !Number.isNaN(days[row]!) || !Number.isNaN(scored[row]!)) leftOut++;
   }
   if (used === 0) throw unavailable("scores holds no score with its cow and date");
   return { states, leftOut };
+}
+
+/** The scores, NaN where there is none. */
+function scoresOn(scale: MobilityScale, scores: Column<number>): Float64Array {
+  const scored = numbersOf(scores).slice();
+  for (let row = 0; row < scored.length; row++) {
+    const score = scored[row]!;
+    if (isNoScore(score, scale)) scored[row] = NaN;
+    else if (!isOnScale(score, scale)) refuseOffScale(score, scale, rowName(scores.argument, row));
+  }
+  return scored;
 }
