@@ -119,7 +119,9 @@ export function infoOf({ name, sheet, columns, rows, filtered }: MemoryTable, { 
 export function contentOf(table: MemoryTable, state: BookState): TableContent {
   const info = infoOf(table, state);
   const { columns } = table;
+  const isTyped = columns.every(({ calculate }) => calculate === undefined);
   const rows = table.rows.slice(0, info.rowCount).map((row) => {
+    if (isTyped) return columns.map((_, index) => row[index] ?? null);
     const cells = Object.fromEntries(columns.map(({ heading }, index) => [heading, row[index] ?? null]));
     return columns.map(({ calculate }, index) => (calculate === undefined ? (row[index] ?? null) : calculate(cells)));
   });
