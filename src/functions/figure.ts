@@ -2,3 +2,8 @@
 export function figure(value: number, decimals = 2): string {
   return String(Number(value.toFixed(decimals)));
 }
+
+/** How many of a thing: "1 row", "3 rows". */
+export function counted(number: number, one: string): string {
+  return number === 1 ? `1 ${one}` : `${number} ${one}s`;
+}

@@ -48,7 +48,7 @@ export function nextTrim(cow: CowDates, rules: readonly TrimRule[]): NextTrim {
       `after calvedOn (${isoDate(calvedOn)}), as the dry-off that ends this lactation`,
       isoDate(dryOffOn),
     );
-  const gap = rules.reduce((most, { when, days }) => (when === "between trims" ? Math.max(most, days) : most), 0);
+  const gap = daysBetweenTrims(rules);
   const dated = rules
     .map((rule) => ({ rule, due: dueDay(rule, cow) }))
     .filter((next): next is NextTrim => next.due !== undefined);
@@ -62,6 +62,11 @@ export function nextTrim(cow: CowDates, rules: readonly TrimRule[]): NextTrim {
       `no routine trim is left before the next calving: the last trim (${isoDate(lastTrim!)}) covers the rules`,
     );
   return left.reduce((earliest, next) => (next.due < earliest.due ? next : earliest));
+}
+
+/** The least number of days between two trims by the rules, 0 where none says it. */
+export function daysBetweenTrims(rules: readonly TrimRule[]): number {
+  return rules.reduce((most, { when, days }) => (when === "between trims" ? Math.max(most, days) : most), 0);
 }
 
 function dueDay({ when, days }: TrimRule, { lastTrim, calvedOn, dryOffOn }: CowDates): DaySerial | undefined {

@@ -18,13 +18,17 @@ export const measuringPractice: Source = commonPractice("a toe measured twice by
 /** Inside this difference two lengths measured by hand are the same. Common practice, no source. */
 export const MEASURING_ERROR_MM = 2;
 
+/** Without a lactation a cow is taken for grown. */
+export function isHeifer(lactation: number | undefined): boolean {
+  return lactation !== undefined && lactation <= HEIFER_LACTATION;
+}
+
 /**
- * Length under which the toe of a hind claw is not cut, mm, from the landmark named. Without a lactation a cow is
- * taken for grown: the longer minimum is the safe one. An age adds Archer's 1 mm a year.
+ * Length under which the toe of a hind claw is not cut, mm, from the landmark named. Without a lactation it is
+ * that of a cow: the longer minimum is the safe one. An age adds Archer's 1 mm a year.
  */
 export function toeMinimumMm(landmark: Landmark, lactation?: number, ageYears = 0): number {
-  const isHeifer = lactation !== undefined && lactation <= HEIFER_LACTATION;
-  const hardHornMm = isHeifer ? DUTCH_TOE_LENGTH_MM : COW_HARD_HORN_MM;
+  const hardHornMm = isHeifer(lactation) ? DUTCH_TOE_LENGTH_MM : COW_HARD_HORN_MM;
   return (landmark === "hard horn" ? hardHornMm : SKIN_HORN_MINIMUM_MM) + LONGER_PER_YEAR_MM * ageYears;
 }
 

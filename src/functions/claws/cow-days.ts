@@ -5,7 +5,7 @@ import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { definition } from "../../core/shared/source";
 import { type Column, numbersOf, rowName } from "../columns";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { datesOnly, fromParameter, GROUP, refusePeriod, remarkLeftOut, toParameter } from "./kinds-of-findings";
 
 interface HerdDays {
@@ -83,8 +83,12 @@ export const cowDays = defineFunction({
     const { days, cows, cowsAtRisk } = herdDays(enteredOn, leftOn, from, to);
     const length = to - from + 1;
     return [
-      { label: "Period", working: `${isoDate(from)} to ${isoDate(to)}`, value: `${length} days` },
-      { label: "Cows in the herd then", working: `${cowsAtRisk} of ${cows} rows`, value: `${days} cow-days` },
+      { label: "Period", working: `${isoDate(from)} to ${isoDate(to)}`, value: counted(length, "day") },
+      {
+        label: "Cows in the herd then",
+        working: `${cowsAtRisk} of ${counted(cows, "row")}`,
+        value: counted(days, "cow-day"),
+      },
       { label: "Cow-years", working: `${days} / ${DAYS_A_YEAR}`, value: figure(days / DAYS_A_YEAR) },
       { label: "Cows on an average day", working: `${days} / ${length}`, value: figure(days / length, 1) },
     ];

@@ -3,6 +3,7 @@ import { type DaySerial, isoDate } from "../../core/shared/days";
 import { commonPractice } from "../../core/shared/source";
 import { type Column, numbersOf } from "../columns";
 import { defineFunction, withDefault } from "../define";
+import { counted } from "../figure";
 import { number } from "../scalars";
 import {
   countedParameter,
@@ -16,6 +17,7 @@ import {
   gapText,
   GROUP,
   lesionsParameter,
+  lesionsStep,
   markedRows,
   refuseNoFindings,
   refusePeriod,
@@ -130,8 +132,12 @@ export const cowRepeats = defineFunction({
     const { from, to, cases, gapDays } = args;
     return [
       { label: "Rule", working: gapText(gapDays), value: "" },
-      { label: "Rows used", working: `${isoDate(from)} to ${isoDate(to)} of`, value: String(tally.used) },
-      { label: "Cows listed", working: `${cases} new cases or more`, value: String(list.length) },
+      lesionsStep(tally, args.lesions.length),
+      {
+        label: "Cows listed",
+        working: `${counted(cases, "new case")} or more, ${isoDate(from)} to ${isoDate(to)}`,
+        value: String(list.length),
+      },
     ];
   },
 });

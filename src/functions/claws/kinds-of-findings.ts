@@ -6,7 +6,8 @@ import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { commonPractice } from "../../core/shared/source";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { type Column, columnOf, numbersOf, wordsOf } from "../columns";
-import { optional, type Remarks, required, withDefault } from "../define";
+import { optional, type Remarks, required, type Step, withDefault } from "../define";
+import { counted } from "../figure";
 import { choice, date, number } from "../scalars";
 import { settingsTable } from "../tables";
 import { cows, dates, feet, lesions, lesionSelection } from "./kinds";
@@ -127,20 +128,22 @@ export function remarkRows(remarks: Remarks, tally: RowTally, gapDays: number): 
   remarkLeftOut(remarks, tally.withoutDate, "no date");
   remarkLeftOut(remarks, tally.unknownLesion, "no known lesion");
   if (tally.withoutFoot > 0)
-    remarks.add(`${rowCount(tally.withoutFoot)} without a foot: each cow's counted as one more foot`);
+    remarks.add(`${counted(tally.withoutFoot, "row")} without a foot: counted as one more foot of each cow`);
   remarks.add(gapText(gapDays));
 }
 
 export function remarkLeftOut(remarks: Remarks, rows: number, why: string): void {
-  if (rows > 0) remarks.add(`${rowCount(rows)} left out: ${why}`);
+  if (rows > 0) remarks.add(`${counted(rows, "row")} left out: ${why}`);
 }
 
-export function rowCount(rows: number): string {
-  return `${rows} ${rows === 1 ? "row" : "rows"}`;
+/** How many of the rows are lesions that count. */
+export function lesionsStep({ used, sound }: RowTally, rows: number): Step {
+  const working = `${counted(rows, "row")} − ${sound} sound − ${rows - sound - used} not counted`;
+  return { label: "Lesions counted", working, value: String(used) };
 }
 
 export function gapText(gapDays: number): string {
-  return `New case: more than ${gapDays} ${gapDays === 1 ? "day" : "days"} after the last record of that lesion on that foot`;
+  return `New case: more than ${counted(gapDays, "day")} after the last record of that lesion on that foot`;
 }
 
 export function refusePeriod(from: DaySerial, to: DaySerial): void {

@@ -4,6 +4,7 @@ import { unavailable } from "../../core/shared/domain-error";
 import { commonPractice } from "../../core/shared/source";
 import { type Column, numbersOf } from "../columns";
 import { defineFunction, optional, required } from "../define";
+import { counted } from "../figure";
 import { date } from "../scalars";
 import { dates as days } from "./kinds";
 import { remarkLeftOut } from "./kinds-of-findings";
@@ -49,8 +50,12 @@ export const lameScoring = defineFunction({
   steps({ dates, upTo }) {
     const { date: day, cows, fullest } = scoringOf(dates, upTo);
     return [
-      { label: "Fullest day", working: `of the ${LOOK_BACK_DAYS} days up to ${isoDate(day)}`, value: counted(fullest) },
-      { label: "Scored on the day", working: `more than half of ${fullest}`, value: counted(cows) },
+      {
+        label: "Fullest day",
+        working: `of the ${LOOK_BACK_DAYS} days up to ${isoDate(day)}`,
+        value: counted(fullest, "cow"),
+      },
+      { label: "Scored on the day", working: `more than half of ${fullest}`, value: counted(cows, "cow") },
       { label: "Last scoring of the herd", working: "the last such day", value: isoDate(day) },
     ];
   },
@@ -60,8 +65,4 @@ function scoringOf(dates: Column<DaySerial>, upTo: DaySerial | undefined): HerdS
   const found = lastHerdScoring(numbersOf(dates), upTo);
   if (found !== undefined) return found;
   throw unavailable(`dates holds no day of a score${upTo === undefined ? "" : ` up to ${isoDate(upTo)}`}`);
-}
-
-function counted(cows: number): string {
-  return `${cows} ${cows === 1 ? "cow" : "cows"}`;
 }

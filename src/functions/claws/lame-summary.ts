@@ -5,7 +5,7 @@ import { wilson1927 } from "../../core/reference/wilson-1927";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { wilsonInterval } from "../../core/shared/statistics/wilson-interval";
 import { defineFunction } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import {
   countLame,
   cutoffOn,
@@ -73,7 +73,7 @@ export const lameSummary = defineFunction({
     const { scored, leftOut, lame, severe } = countLame(scores, scale, cutoff);
     const percent = (cows: number) => `${figure((100 * cows) / scored, 1)} %`;
     return [
-      { label: "Scored", working: `${leftOut} rows left out`, value: String(scored) },
+      { label: "Scored", working: `${counted(leftOut, "row")} left out`, value: String(scored) },
       { label: "Lame", working: `score ${cutoffOn(scale, cutoff)} or more: ${lame} / ${scored}`, value: percent(lame) },
       { label: "Severe", working: `${severe} / ${scored}`, value: percent(severe) },
     ];

@@ -1,7 +1,8 @@
 import { leach2012 } from "../../core/reference/leach-2012";
 import { isoDate } from "../../core/shared/days";
-import { invalid } from "../../core/shared/domain-error";
+import { DomainError } from "../../core/shared/domain-error";
 import { defineFunction, required } from "../define";
+import { counted } from "../figure";
 import { date } from "../scalars";
 import { GROUP } from "./kinds-of-scores";
 
@@ -32,10 +33,14 @@ export const lameWait = defineFunction({
     },
   ],
   compute({ seenLameOn, treatedOn }) {
-    if (treatedOn < seenLameOn) throw invalid("treatedOn", `${isoDate(seenLameOn)} (seenLameOn) or later`, treatedOn);
+    if (treatedOn < seenLameOn)
+      throw new DomainError(
+        "invalid",
+        `treatedOn must be ${isoDate(seenLameOn)} (seenLameOn) or later; got ${isoDate(treatedOn)}`,
+      );
     return treatedOn - seenLameOn;
   },
   steps: ({ seenLameOn, treatedOn }, days) => [
-    { label: "Wait", working: `${isoDate(seenLameOn)} to ${isoDate(treatedOn)}`, value: `${String(days)} days` },
+    { label: "Wait", working: `${isoDate(seenLameOn)} to ${isoDate(treatedOn)}`, value: counted(Number(days), "day") },
   ],
 });

@@ -6,7 +6,7 @@ import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { wilsonInterval } from "../../core/shared/statistics/wilson-interval";
 import { type Column, numbersOf, rowName } from "../columns";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { number } from "../scalars";
 import { datesOnly, remarkLeftOut } from "./kinds-of-findings";
 import { GROUP } from "./kinds-of-scores";
@@ -40,16 +40,16 @@ export const lameWithin = defineFunction({
     { arguments: [[[45_342]], [[45_343]], 12], result: 0, origin: "hand", where: "the next day is 24 hours" },
   ],
   compute(args, remarks) {
-    const { seen, inTime, neverSeen } = counted(args);
+    const { seen, inTime, neverSeen } = countedCows(args);
     remarkLeftOut(remarks, neverSeen, "treated, but no day on which she was seen lame");
     return inTime / seen;
   },
   steps(args, share) {
-    const { seen, inTime, untreated } = counted(args);
+    const { seen, inTime, untreated } = countedCows(args);
     const { low, high } = wilsonInterval(inTime, seen, USUAL_LEVEL);
     return [
       { label: "Seen lame", working: `${untreated} not treated`, value: String(seen) },
-      { label: "In time", working: `within ${args.hours} hours`, value: String(inTime) },
+      { label: "In time", working: `within ${counted(args.hours, "hour")}`, value: String(inTime) },
       { label: "Share", working: `${inTime} / ${seen}`, value: `${figure(100 * Number(share), 1)} %` },
       { label: "95 % limits", working: "Wilson", value: `${figure(100 * low, 1)} to ${figure(100 * high, 1)} %` },
     ];
@@ -62,7 +62,7 @@ interface Arguments {
   readonly hours: number;
 }
 
-function counted({
+function countedCows({
   seenLameOn,
   treatedOn,
   hours,

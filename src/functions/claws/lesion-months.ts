@@ -4,6 +4,7 @@ import { type DaySerial, dateOf, isoDate } from "../../core/shared/days";
 import { DomainError } from "../../core/shared/domain-error";
 import { numbersOf } from "../columns";
 import { defineFunction } from "../define";
+import { counted } from "../figure";
 import {
   countedParameter,
   cowsParameter,
@@ -16,6 +17,7 @@ import {
   gapText,
   GROUP,
   lesionsParameter,
+  lesionsStep,
   markedRows,
   refuseNoFindings,
   refusePeriod,
@@ -107,10 +109,10 @@ export const lesionMonths = defineFunction({
     const sums = disorderGroups.map((group) => months.reduce((sum, { newCases }) => sum + newCases[group], 0));
     return [
       { label: "Rule", working: gapText(args.gapDays), value: "" },
-      { label: "Rows used", working: `${tally.sound} sound`, value: String(tally.used) },
+      lesionsStep(tally, args.lesions.length),
       ...disorderGroups.map((group, place) => ({
         label: `New cases, ${group}`,
-        working: `${months.length} months`,
+        working: counted(months.length, "month"),
         value: String(sums[place]),
       })),
     ];

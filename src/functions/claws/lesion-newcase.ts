@@ -1,5 +1,6 @@
 import { NEW_CASE, REPEAT } from "../../core/claws/new-cases";
 import { defineFunction, required } from "../define";
+import { counted } from "../figure";
 import { lesionsAsWritten } from "./kinds";
 import {
   cowsParameter,
@@ -10,10 +11,10 @@ import {
   gapSource,
   gapText,
   GROUP,
+  lesionsStep,
   markedRows,
   refuseNoFindings,
   remarkRows,
-  rowCount,
 } from "./kinds-of-findings";
 
 /** Three rows shared by all cells of the result, so that a very long one costs one place a row. */
@@ -78,12 +79,12 @@ export const lesionNewcase = defineFunction({
     const newCases = marks.reduce((sum, mark) => sum + (mark === NEW_CASE ? 1 : 0), 0);
     return [
       { label: "Rule", working: gapText(args.gapDays), value: "" },
+      lesionsStep(tally, marks.length),
       {
-        label: "Lesions",
-        working: `${rowCount(marks.length)}, ${tally.sound} of them sound`,
-        value: String(tally.used),
+        label: "New cases",
+        working: `${tally.used} − ${counted(tally.used - newCases, "repeat")}`,
+        value: String(newCases),
       },
-      { label: "New cases", working: `${tally.used} − ${tally.used - newCases} repeats`, value: String(newCases) },
     ];
   },
 });

@@ -8,7 +8,7 @@ import { isoDate } from "../../core/shared/days";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { numbersOf } from "../columns";
 import { defineFunction } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import {
   countedParameter,
   cowDaysParameter,
@@ -108,13 +108,13 @@ export const lesionRate = defineFunction({
     },
   ],
   compute(args, remarks) {
-    const { newCases, tally } = counted(args);
+    const { newCases, tally } = countedCases(args);
     remarkRows(remarks, tally, args.gapDays);
-    if (newCases < FEW_CASES) remarks.add(`Only ${newCases} new ${newCases === 1 ? "case" : "cases"}: a small number`);
+    if (newCases < FEW_CASES) remarks.add(`Only ${counted(newCases, "new case")}: a small number`);
     return casesPer100CowYears(newCases, args.cowDays);
   },
   steps(args, rate) {
-    const { newCases, repeats, cows } = counted(args);
+    const { newCases, repeats, cows } = countedCases(args);
     const { lesion, from, to, cowDays, gapDays } = args;
     const { low, high } = rateInterval(newCases, cowDays, USUAL_LEVEL);
     return [
@@ -122,7 +122,7 @@ export const lesionRate = defineFunction({
       { label: "Rule", working: gapText(gapDays), value: "" },
       {
         label: "New cases",
-        working: `${isoDate(from)} to ${isoDate(to)}, ${cows} cows, ${repeats} repeats left aside`,
+        working: `${isoDate(from)} to ${isoDate(to)}, ${counted(cows, "cow")}, ${counted(repeats, "repeat")} left aside`,
         value: String(newCases),
       },
       { label: "Cow-years", working: `${cowDays} / ${DAYS_A_YEAR}`, value: figure(cowDays / DAYS_A_YEAR) },
@@ -143,7 +143,7 @@ type Arguments = Parameters<typeof markedRows>[0] & {
   readonly cowDays: number;
 };
 
-function counted(args: Arguments): CaseCount & { readonly tally: RowTally } {
+function countedCases(args: Arguments): CaseCount & { readonly tally: RowTally } {
   const { from, to, cowDays, dates, lesion } = args;
   refusePeriod(from, to);
   refuseFewCowDays(cowDays, from, to);

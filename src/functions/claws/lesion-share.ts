@@ -5,7 +5,7 @@ import { wilson1927 } from "../../core/reference/wilson-1927";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { wilsonInterval } from "../../core/shared/statistics/wilson-interval";
 import { defineFunction } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import {
   cowsParameter,
   FEW_COWS_EXAMINED,
@@ -43,13 +43,13 @@ export const lesionShare = defineFunction({
     },
   ],
   compute(args, remarks) {
-    const { affected, examined, leftOut } = counted(args);
+    const { affected, examined, leftOut } = countedCows(args);
     remarkLeftOut(remarks, leftOut, 'no cow or no lesion ("none" is the word for a sound cow)');
-    if (examined < FEW_COWS_EXAMINED) remarks.add(`Only ${examined} cows examined: a small number`);
+    if (examined < FEW_COWS_EXAMINED) remarks.add(`Only ${counted(examined, "cow")} examined: a small number`);
     return affected / examined;
   },
   steps(args, share) {
-    const { affected, examined, sound } = counted(args);
+    const { affected, examined, sound } = countedCows(args);
     const { low, high } = wilsonInterval(affected, examined, USUAL_LEVEL);
     return [
       { label: "Cows examined", working: `${sound} of them recorded sound`, value: String(examined) },
@@ -60,7 +60,7 @@ export const lesionShare = defineFunction({
   },
 });
 
-function counted({ cows, lesions, lesion }: Arguments): ReturnType<typeof affectedCows> {
+function countedCows({ cows, lesions, lesion }: Arguments): ReturnType<typeof affectedCows> {
   const counts = affectedCows(cows.values, lesions.values, lesion);
   refuseNoSound(counts.sound);
   return counts;

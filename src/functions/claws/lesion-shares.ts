@@ -9,7 +9,7 @@ import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { wilsonInterval } from "../../core/shared/statistics/wilson-interval";
 import { type Column, numbersOf } from "../columns";
 import { defineFunction } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import {
   cowsParameter,
   datesParameter,
@@ -99,10 +99,10 @@ export const lesionShares = defineFunction({
     },
   ],
   compute(args, remarks) {
-    const { lesions, examined, leftOut, withoutDate } = counted(args);
+    const { lesions, examined, leftOut, withoutDate } = countedCows(args);
     remarkLeftOut(remarks, leftOut, 'no cow or no lesion ("none" is the word for a sound cow)');
     remarkLeftOut(remarks, withoutDate, "no date");
-    if (examined < FEW_COWS_EXAMINED) remarks.add(`Only ${examined} cows examined: a small number`);
+    if (examined < FEW_COWS_EXAMINED) remarks.add(`Only ${counted(examined, "cow")} examined: a small number`);
     const lines = lesions.map(({ lesion, affected }) => {
       const { low, high } = wilsonInterval(affected, examined, USUAL_LEVEL);
       return [lesion.name, lesion.title, affected, examined, affected / examined, low, high];
@@ -110,7 +110,7 @@ export const lesionShares = defineFunction({
     return [headings, ...lines];
   },
   steps(args) {
-    const { lesions, examined, sound } = counted(args);
+    const { lesions, examined, sound } = countedCows(args);
     return [
       {
         label: "Cows examined",
@@ -141,7 +141,7 @@ interface Arguments {
   readonly to: DaySerial;
 }
 
-function counted({ cows, lesions, dates, from, to }: Arguments): LesionShares {
+function countedCows({ cows, lesions, dates, from, to }: Arguments): LesionShares {
   refusePeriod(from, to);
   const shares = sharesByLesion(cows.values, lesions.values, numbersOf(dates), from, to);
   if (shares.examined === 0) {

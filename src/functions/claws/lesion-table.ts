@@ -8,7 +8,7 @@ import { isoDate } from "../../core/shared/days";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { numbersOf } from "../columns";
 import { defineFunction, optional, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { lesionsAsWritten } from "./kinds";
 import {
   countedParameter,
@@ -22,12 +22,12 @@ import {
   gapSource,
   gapText,
   GROUP,
+  lesionsStep,
   markedRows,
   refuseFewCowDays,
   refuseNoFindings,
   refusePeriod,
   remarkRows,
-  rowCount,
   type Targets,
   targetsTable,
   toParameter,
@@ -152,7 +152,7 @@ export const lesionTable = defineFunction({
     const lines = rows.map((row) => line(row, row === rows.at(-1) ? args.gapDays : undefined));
     if (tally.unknownLesion > 0) {
       const blanks = headings.slice(3).map(() => "");
-      lines.push(["", "Left out: lesion not known", ...blanks, rowCount(tally.unknownLesion)]);
+      lines.push(["", "Left out: lesion not known", ...blanks, counted(tally.unknownLesion, "row")]);
     }
     return [headings, ...lines];
   },
@@ -161,14 +161,10 @@ export const lesionTable = defineFunction({
     const total = rows.at(-1)!;
     return [
       { label: "Rule", working: gapText(args.gapDays), value: "" },
-      {
-        label: "Rows used",
-        working: `${tally.sound} sound, ${tally.unknownLesion} not known`,
-        value: String(tally.used),
-      },
+      lesionsStep(tally, args.lesions.length),
       {
         label: "New cases",
-        working: `${isoDate(args.from)} to ${isoDate(args.to)}, ${total.repeats} repeats left aside`,
+        working: `${isoDate(args.from)} to ${isoDate(args.to)}, ${counted(total.repeats, "repeat")} left aside`,
         value: String(total.newCases),
       },
       ...rows.map(({ lesion, newCases, rate, low, high }) => ({

@@ -4,6 +4,7 @@ import { BANDAGE_DAYS, higginsonCutler2013 } from "../../core/reference/higginso
 import { addDays, day, isoDate } from "../../core/shared/days";
 import { VETERINARIAN } from "../cautions";
 import { defineFunction, required, withDefault } from "../define";
+import { counted } from "../figure";
 import { date } from "../scalars";
 import { bandageHours } from "./kinds-of-care";
 
@@ -44,16 +45,20 @@ export const recheckBandageOff = defineFunction({
   compute({ appliedOn, hours }, remarks) {
     if (hours > standardCare.bandageOffHours) {
       remarks.add(
-        `${hours} hours is longer than the usual ${standardCare.bandageOffHours}; the trial named left bandages on for ${BANDAGE_DAYS} days`,
+        `${hours} hours is longer than the usual ${standardCare.bandageOffHours}; ${higginsonCutler2013.name} left bandages on for ${BANDAGE_DAYS} days`,
       );
     }
     return addDays(appliedOn, bandageDays(hours));
   },
   steps: ({ appliedOn, hours }, result) => [
-    { label: "Days on", working: `${hours} hours / 24, rounded down`, value: `${bandageDays(hours)} days` },
+    {
+      label: "Days on",
+      working: `${counted(hours, "hour")} / 24, rounded down`,
+      value: counted(bandageDays(hours), "day"),
+    },
     {
       label: "Off by",
-      working: `${isoDate(appliedOn)} + ${bandageDays(hours)} days`,
+      working: `${isoDate(appliedOn)} + ${counted(bandageDays(hours), "day")}`,
       value: isoDate(result as number),
     },
   ],

@@ -3,6 +3,7 @@ import { thomas2015 } from "../../core/reference/thomas-2015";
 import { addDays, day, isoDate } from "../../core/shared/days";
 import { VETERINARIAN } from "../cautions";
 import { defineFunction, required, withDefault } from "../define";
+import { counted } from "../figure";
 import { date } from "../scalars";
 import { blockDays } from "./kinds-of-care";
 
@@ -41,11 +42,17 @@ export const recheckBlockOff = defineFunction({
     if (days < blockOffDays)
       remarks.add(`take it off by ${isoDate(addDays(appliedOn, blockOffDays))} (${blockOffDays} days) at the latest`);
     if (days > blockOffDays)
-      remarks.add(`${days} days is longer than the ${blockOffDays} days after which the trial took blocks off`);
+      remarks.add(
+        `${days} days is longer than the ${blockOffDays} days after which ${thomas2015.name} took blocks off`,
+      );
     return addDays(appliedOn, days);
   },
   steps: ({ appliedOn, days }, result) => [
-    { label: "Look at the block", working: `${isoDate(appliedOn)} + ${days} days`, value: isoDate(result as number) },
+    {
+      label: "Look at the block",
+      working: `${isoDate(appliedOn)} + ${counted(days, "day")}`,
+      value: isoDate(result as number),
+    },
     {
       label: "Off at the latest",
       working: `${isoDate(appliedOn)} + ${Math.max(days, blockOffDays)} days`,

@@ -5,6 +5,7 @@ import { thomas2015 } from "../../core/reference/thomas-2015";
 import { day, isoDate } from "../../core/shared/days";
 import { VETERINARIAN } from "../cautions";
 import { defineFunction, optional, required, withDefault } from "../define";
+import { counted } from "../figure";
 import { date } from "../scalars";
 import { BUILT_IN_RULES, lesionOrSound, recheckRuleOf, recheckRules, recheckVisit } from "./kinds-of-care";
 
@@ -55,14 +56,14 @@ export const recheckDate = defineFunction({
   compute: ({ lesion, treatedOn, rules, visit }) => dateOfRecheck(recheckRuleOf(lesion, rules), treatedOn, visit),
   steps({ lesion, treatedOn, rules, visit }, result) {
     const rule = recheckRuleOf(lesion, rules);
-    const days = recheckDays(rule)[visit - 1];
+    const days = counted(recheckDays(rule)[visit - 1]!, "day");
     return [
       {
         label: "Rule",
         working: `${lesion} uses the ${rules ? "farm's" : "built-in"} row of ${rule.lesion}`,
-        value: `recheck ${visit}: ${days} days`,
+        value: `recheck ${visit}: ${days}`,
       },
-      { label: "Recheck", working: `${isoDate(treatedOn)} + ${days} days`, value: isoDate(result as number) },
+      { label: "Recheck", working: `${isoDate(treatedOn)} + ${days}`, value: isoDate(result as number) },
     ];
   },
 });

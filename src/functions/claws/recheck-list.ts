@@ -8,6 +8,7 @@ import { AS_PRESCRIBED, VETERINARIAN } from "../cautions";
 import type { CellValue } from "../cell";
 import { type Column, numbersOf, wordsOf } from "../columns";
 import { defineFunction, optional, required, withDefault } from "../define";
+import { counted } from "../figure";
 import { date, number } from "../scalars";
 import { cows, dates, feet, lesions } from "./kinds";
 import { BUILT_IN_RULES, LONGEST_RECHECK_DAYS, recheckRules, treatments } from "./kinds-of-care";
@@ -57,15 +58,13 @@ function listOf({ rules, ...args }: ListArguments): DueList {
 /** What the list cannot place on a day, in words, so that nothing is dropped unsaid. */
 function leftOver({ withoutRule, withoutDate, withoutCow, withoutNextLook }: DueList): string[] {
   return [
-    ...[...withoutRule].map(([code, count]) => `${findings(count)} of ${code} without a recheck: no row in rules`),
-    ...(withoutNextLook > 0 ? [`${findings(withoutNextLook)} seen again without a next look`] : []),
-    ...(withoutDate > 0 ? [`${findings(withoutDate)} without a day of treatment`] : []),
-    ...(withoutCow > 0 ? [`${findings(withoutCow)} without a cow`] : []),
+    ...[...withoutRule].map(
+      ([code, count]) => `${counted(count, "finding")} of ${code} without a recheck: no row in rules`,
+    ),
+    ...(withoutNextLook > 0 ? [`${counted(withoutNextLook, "finding")} seen again without a next look`] : []),
+    ...(withoutDate > 0 ? [`${counted(withoutDate, "finding")} without a day of treatment`] : []),
+    ...(withoutCow > 0 ? [`${counted(withoutCow, "finding")} without a cow`] : []),
   ];
-}
-
-function findings(count: number): string {
-  return count === 1 ? "1 finding" : `${count} findings`;
 }
 
 const day20 = day("2024-02-20");
@@ -202,7 +201,7 @@ export const recheckList = defineFunction({
     while (overdue < list.due.length && list.due.due(overdue) < args.today) overdue++;
     const until = isoDate(args.today + args.daysAhead);
     return [
-      { label: "Open findings", working: `of ${args.cows.length} rows`, value: String(list.open) },
+      { label: "Open findings", working: `of ${counted(args.cows.length, "row")}`, value: String(list.open) },
       { label: "Overdue", working: `due before ${isoDate(args.today)}`, value: String(overdue) },
       { label: "Today and to come", working: `due up to ${until}`, value: String(list.due.length - overdue) },
       ...leftOver(list).map((text) => ({ label: "Left over", working: text, value: "no day" })),

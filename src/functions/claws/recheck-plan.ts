@@ -9,6 +9,7 @@ import { addDays, day, type DaySerial, isoDate } from "../../core/shared/days";
 import { AS_PRESCRIBED, VETERINARIAN } from "../cautions";
 import type { CellValue } from "../cell";
 import { defineFunction, optional, required } from "../define";
+import { counted } from "../figure";
 import { date } from "../scalars";
 import { SOUND } from "./kinds";
 import { BUILT_IN_RULES, lesionOrSound, recheckRuleOf, recheckRules, treatment } from "./kinds-of-care";
@@ -108,11 +109,15 @@ export const recheckPlan = defineFunction({
         value:
           asked.map(([what]) => (what === "painRelief" ? "pain relief" : what)).join(", ") || "nothing to follow up",
       },
-      ...planRows(lesion, treatedOn, words, rules).map(([due, what]) => ({
-        label: String(what),
-        working: due === "" ? "" : `${isoDate(treatedOn)} + ${Number(due) - treatedOn} days`,
-        value: due === "" ? "" : isoDate(Number(due)),
-      })),
+      ...planRows(lesion, treatedOn, words, rules).map(([due, what]) =>
+        due === ""
+          ? { label: "Left over", working: String(what), value: "no day" }
+          : {
+              label: String(what),
+              working: `${isoDate(treatedOn)} + ${counted(Number(due) - treatedOn, "day")}`,
+              value: isoDate(Number(due)),
+            },
+      ),
     ];
   },
 });

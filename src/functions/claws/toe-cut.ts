@@ -48,7 +48,7 @@ export const toeCut = defineFunction({
       { label: "Minimum", working: `from the ${landmark}`, value: `${minimum} mm` },
       {
         label: "Take off",
-        working: `${lengthMm} - ${minimum} mm, 0 within ${MEASURING_ERROR_MM} mm`,
+        working: `${lengthMm} - ${minimum} mm, rounded down; ${MEASURING_ERROR_MM} mm or less is 0`,
         value: `${String(result)} mm`,
       },
     ];

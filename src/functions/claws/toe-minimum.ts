@@ -1,8 +1,9 @@
-import { cowLengthPractice, toeMinimumMm } from "../../core/claws/toe-length";
+import { cowLengthPractice, isHeifer, toeMinimumMm } from "../../core/claws/toe-length";
 import { archer2015, LONGER_PER_YEAR_MM } from "../../core/reference/archer-2015";
 import { toussaintRaven1985 } from "../../core/reference/toussaint-raven-1985";
 import { TRAINED_TRIMMER } from "../cautions";
 import { defineFunction, optional, required } from "../define";
+import { counted, figure } from "../figure";
 import { ageYears as age, lactation as lactationKind, landmark as landmarkKind } from "./kinds-of-trimming";
 
 export const toeMinimum = defineFunction({
@@ -40,14 +41,17 @@ export const toeMinimum = defineFunction({
   steps: ({ landmark, lactation, ageYears }, result) => [
     {
       label: "Length by landmark",
-      working:
-        landmark === "hard horn"
-          ? `${landmark}, ${lactation === undefined || lactation > 1 ? "cow" : "heifer"}`
-          : landmark,
+      working: landmark === "hard horn" ? `${landmark}, ${isHeifer(lactation) ? "heifer" : "cow"}` : landmark,
       value: `${toeMinimumMm(landmark, lactation)} mm`,
     },
     ...(ageYears === undefined
       ? []
-      : [{ label: "Age", working: `+ ${LONGER_PER_YEAR_MM} mm × ${ageYears} years`, value: `${String(result)} mm` }]),
+      : [
+          {
+            label: "Age",
+            working: `${toeMinimumMm(landmark, lactation)} mm + ${LONGER_PER_YEAR_MM} mm × ${counted(ageYears, "year")}`,
+            value: `${figure(Number(result))} mm`,
+          },
+        ]),
   ],
 });

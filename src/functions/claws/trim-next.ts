@@ -1,19 +1,25 @@
 import {
+  daysBetweenTrims,
   defaultTrimRules,
   dryOffTrimPractice,
+  type NextTrim,
   nextTrim,
   trimGapPractice,
-  type TrimRule,
 } from "../../core/claws/next-trim";
 import { cramer2025 } from "../../core/reference/cramer-2025";
 import { day, isoDate } from "../../core/shared/days";
 import { TRAINED_TRIMMER } from "../cautions";
 import { defineFunction, optional } from "../define";
+import { counted } from "../figure";
 import { date } from "../scalars";
 import { BUILT_IN_TRIM_RULES, trimRules } from "./kinds-of-trimming";
 
-function inWords({ when, days }: TrimRule): string {
-  return when === "days in milk" ? `${days} days in milk` : `${days} days ${when}`;
+/** "2024-01-10 + 117 days (in milk)", "2024-11-20 - 21 days (before dry-off)". */
+function inWords({ rule: { when, days }, due }: NextTrim): string {
+  const isBefore = when === "before dry-off";
+  const from = isBefore ? due + days : due - days;
+  const what = when === "days in milk" ? "in milk" : when;
+  return `${isoDate(from)} ${isBefore ? "-" : "+"} ${counted(days, "day")} (${what})`;
 }
 
 export const trimNext = defineFunction({
@@ -64,14 +70,15 @@ export const trimNext = defineFunction({
   ],
   compute: ({ rules, ...cow }) => nextTrim(cow, rules ?? defaultTrimRules).due,
   steps({ rules, ...cow }, result) {
-    const { rule } = nextTrim(cow, rules ?? defaultTrimRules);
+    const next = nextTrim(cow, rules ?? defaultTrimRules);
+    const gap = daysBetweenTrims(rules ?? defaultTrimRules);
     return [
       {
         label: "Last trim",
-        working: "covers what it falls on or after, and what comes too soon after it",
+        working: `covers what is due up to it${gap > 0 ? ` or fewer than ${counted(gap, "day")} after it` : ""}`,
         value: cow.lastTrim === undefined ? "none" : isoDate(cow.lastTrim),
       },
-      { label: "Earliest rule left", working: inWords(rule), value: isoDate(result as number) },
+      { label: "Earliest rule left", working: inWords(next), value: isoDate(result as number) },
     ];
   },
 });

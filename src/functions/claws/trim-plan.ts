@@ -93,7 +93,7 @@ export const trimPlan = defineFunction({
       toeMm: { inner: innerToeMm, outer: outerToeMm },
       minimumMm: toeMinimumMm(landmark, lactation),
       lame: lame === "lame",
-      lesion: disorderOf(lesion ?? ""),
+      lesion: lesion === undefined ? undefined : disorderOf(lesion),
     });
     return [HEADINGS, ...plan.map(({ step, advice, caution }) => [step, advice, caution])];
   },

@@ -3,7 +3,7 @@ import { day, isoDate } from "../../core/shared/days";
 import { invalid } from "../../core/shared/domain-error";
 import { definition } from "../../core/shared/source";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted } from "../figure";
 import { number, scalarKind } from "../scalars";
 import { dateAndTime } from "./kinds-of-care";
 
@@ -77,9 +77,21 @@ export const withdrawalClear = defineFunction({
     {
       label: "Counted from",
       working: Number.isInteger(lastDose) ? "no time of day: the end of the day" : "the time of day given",
-      value: isoDate(Math.floor(lastDose)),
+      value: dayAndTime(lastDose),
     },
-    { label: "Period", working: `${hours} hours / 24`, value: `${figure(hours / HOURS_PER_DAY)} days` },
+    { label: "Period", working: `${hours} hours / 24`, value: counted(hours / HOURS_PER_DAY, "day") },
     { label: "First whole day after it", working: "rounded up to a whole day", value: isoDate(result as number) },
   ],
 });
+
+const MINUTES_PER_DAY = 24 * 60;
+/** A time of day in a cell is a little more or less than its minute. */
+const ROUNDING_MINUTES = 0.0001;
+
+/** "2024-02-26", with its time of day where it has one: "2024-02-26 06:00". */
+function dayAndTime(serial: number): string {
+  if (Number.isInteger(serial)) return isoDate(serial);
+  const minutes = Math.floor((serial % 1) * MINUTES_PER_DAY + ROUNDING_MINUTES);
+  const twoPlaces = (value: number) => String(value).padStart(2, "0");
+  return `${isoDate(Math.floor(serial))} ${twoPlaces(Math.floor(minutes / 60))}:${twoPlaces(minutes % 60)}`;
+}
