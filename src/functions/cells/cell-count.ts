@@ -2,8 +2,7 @@ import { countOfScore } from "../../core/cells/score";
 import { aliShook1980 } from "../../core/reference/ali-shook-1980";
 import { normanMillerRoss2009 } from "../../core/reference/norman-miller-ross-2009";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
-import { cellScoreKind, inUnit, unitParameter } from "./kinds";
+import { cellScoreKind, countOfScoreText, countText, inUnit, unitParameter } from "./kinds";
 
 export const cellCount = defineFunction({
   id: "CELL.COUNT",
@@ -37,10 +36,6 @@ export const cellCount = defineFunction({
   ],
   compute: ({ score, unit }) => inUnit(countOfScore(score), unit),
   steps: ({ score, unit }, count) => [
-    {
-      label: "Count",
-      working: `${unit === "thousand" ? "100" : "100,000"} × 2^(${figure(score, 4)} - 3)`,
-      value: `${figure(count as number)} ${unit === "thousand" ? "thousand cells/mL" : unit}`,
-    },
+    { label: "Count", working: countOfScoreText(score, unit), value: countText(count as number, unit) },
   ],
 });

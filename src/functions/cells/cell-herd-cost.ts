@@ -12,6 +12,7 @@ import {
   unitParameter,
 } from "./kinds";
 import {
+  aUnitOf,
   DAILY_SOURCES,
   dailyModelNamed,
   dailyModelParameter,
@@ -66,7 +67,7 @@ export const cellHerdCost = defineFunction({
   steps({ counts, lactations, days, milkPrice, model, unit, milkUnit }, cost) {
     const lossModel = dailyModelNamed(model, milkUnit);
     const steps = herdSteps(readHerd(counts, lactations, unit, lossModel), lossModel, days, milkUnit);
-    const working = `${steps.at(-1)!.value} × ${milkPrice} for one`;
+    const working = `${steps.at(-1)!.value} × ${milkPrice} ${aUnitOf(milkUnit)}`;
     return [...steps, { label: "Money", working, value: figure(cost as number) }];
   },
 });

@@ -9,6 +9,8 @@ import {
   cappedIn,
   columnInThousands,
   counted,
+  countOfScoreText,
+  countText,
   countsParameter,
   inUnit,
   noCount,
@@ -59,11 +61,11 @@ export const cellMean = defineFunction({
     return [
       { label: "Counts used", working: leftOut(counts, cows), value: String(cows) },
       { label: "Mean score", working: "mean of log2(count / 100) + 3", value: figure(score, 4) },
-      { label: "Geometric mean", working: `100 × 2^(${figure(score, 4)} - 3) thousand`, value: figure(mean as number) },
+      { label: "Geometric mean", working: countOfScoreText(score, unit), value: countText(mean as number, unit) },
       {
         label: "For comparison, the arithmetic mean",
-        working: "sum / number",
-        value: figure(inUnit(arithmetic, unit)),
+        working: "sum of the counts / their number",
+        value: countText(inUnit(arithmetic, unit), unit),
       },
     ];
   },

@@ -15,7 +15,9 @@ import { figure } from "../figure";
 import {
   columnInThousands,
   counted,
+  countOfScoreText,
   countsParameter,
+  countText,
   type CountUnit,
   dayMilksParameter,
   daysParameter,
@@ -26,7 +28,14 @@ import {
   noCount,
   unitParameter,
 } from "./kinds";
-import { DAILY_SOURCES, DAYS_IN_MILK_A_YEAR, LOSS_LIMITS, remarkOnHerd, withoutLactation } from "./kinds-of-loss";
+import {
+  aUnitOf,
+  DAILY_SOURCES,
+  DAYS_IN_MILK_A_YEAR,
+  LOSS_LIMITS,
+  remarkOnHerd,
+  withoutLactation,
+} from "./kinds-of-loss";
 
 interface Given {
   readonly counts: Column<number>;
@@ -160,18 +169,26 @@ export const cellSummary = defineFunction({
   steps(given, result) {
     const { averages, tank, herd, listed } = read(given);
     const rows = result as readonly Row[];
-    const valueOf = (name: string): string => {
-      const [, value, unit] = rows.find(([label]) => label === name)!;
-      return value === "" ? "not computed" : `${figure(value as number)} ${unit}`;
+    const lossOf = (name: string, unit: string): string => {
+      const [, value] = rows.find(([label]) => label === name)!;
+      return value === "" ? NOT_COMPUTED : `${figure(value as number)}${unit}`;
     };
     return [
       {
         label: "Cows",
         working: `${listed} listed, ${listed - averages.cows} without a count`,
-        value: valueOf("cows with a count"),
+        value: counted(averages.cows, "cow"),
       },
-      { label: "Geometric mean", working: "100 × 2^(mean score - 3)", value: valueOf("geometric mean") },
-      { label: "Tank", working: `sum of count × milk / ${figure(tank.milk)} of milk`, value: valueOf("tank estimate") },
+      {
+        label: "Geometric mean",
+        working: countOfScoreText(scoreOfCount(averages.geometric), given.unit),
+        value: countText(inUnit(averages.geometric, given.unit), given.unit),
+      },
+      {
+        label: "Tank",
+        working: tank.cows > 0 ? `sum of count × milk / ${figure(tank.milk)} of milk` : tankNote(tank),
+        value: tank.cows > 0 ? countText(inUnit(tankCount(tank), given.unit), given.unit) : NOT_COMPUTED,
+      },
       {
         label: "Doublings above 50 thousand",
         working: "sum of log2(count / 50), cows above 50 only",
@@ -179,13 +196,19 @@ export const cellSummary = defineFunction({
       },
       ...LEVELS.map(({ label, model }) => ({
         label: `Milk lost, ${label}`,
-        working: `(first × ${figure(model.first, 4)} + later × ${figure(model.later, 4)}) kg × ${given.days} days, ${model.name}`,
-        value: valueOf(`milk lost, ${label}`),
+        working: `(first × ${figure(model.first, 4)} + later × ${figure(model.later, 4)}) kg × ${counted(given.days, "day")}, ${model.name}`,
+        value: lossOf(`milk lost, ${label}`, ` ${given.milkUnit}`),
       })),
-      { label: "Money", working: `milk × ${given.milkPrice}`, value: valueOf("money lost, central") },
+      {
+        label: "Money",
+        working: `central milk × ${given.milkPrice} ${aUnitOf(given.milkUnit)}`,
+        value: lossOf("money lost, central", ""),
+      },
     ];
   },
 });
+
+const NOT_COMPUTED = "not computed";
 
 const LEVELS: readonly { readonly label: string; readonly model: LossModel }[] = [
   { label: "low", model: LOWEST_DAILY },
@@ -261,16 +284,7 @@ function lossRows({ averages, herd }: HerdSummary, { days, milkPrice, milkUnit }
     row("of it later lactations", milkOf(herd.later.doublings * central.later), milkUnit, "of the central figure"),
     row("central, a cow and day", perCowAndDay, milkUnit, "of the cows with a count"),
     ...losses.map(({ label, milk }) =>
-      row(
-        `money lost, ${label}`,
-        milk * milkPrice,
-        "money",
-        `at ${milkPrice} a ${singular(milkUnit)}, before feed saved`,
-      ),
+      row(`money lost, ${label}`, milk * milkPrice, "money", `at ${milkPrice} ${aUnitOf(milkUnit)}, before feed saved`),
     ),
   ];
-}
-
-function singular(unit: MilkUnit): string {
-  return unit === "litres" ? "litre" : unit;
 }

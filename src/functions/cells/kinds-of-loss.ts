@@ -161,7 +161,11 @@ export function herdSteps(herd: HerdDoublings, model: LossModel, days: number, u
     { label: "Cows with a count", working: `${withoutCount} left out: no count`, value: String(countedCows(herd)) },
     ...groups,
     { label: "Loss a day", working: model.name, value: `${figure(perDay, 3)} kg` },
-    { label: "Over the days", working: `${figure(perDay, 3)} kg × ${days} days`, value: `${figure(perDay * days)} kg` },
+    {
+      label: "Over the days",
+      working: `${figure(perDay, 3)} kg × ${counted(days, "day")}`,
+      value: `${figure(perDay * days)} kg`,
+    },
     unitStep(perDay * days, unit, "In the unit asked"),
   ];
 }
@@ -171,8 +175,13 @@ function sumOf(groups: readonly CowGroup[]): CowGroup {
 }
 
 function groupStep(label: string, { cows, doublings }: CowGroup, slope: number): Step {
-  const working = `${counted(cows, "cow")}, together ${figure(doublings, 3)} doublings above 50 thousand × ${figure(slope, 4)} kg`;
+  const working = `${counted(cows, "cow")}, together ${counted(Number(figure(doublings, 3)), "doubling")} above 50 thousand × ${figure(slope, 4)} kg`;
   return { label, working, value: `${figure(doublings * slope, 3)} kg a day` };
+}
+
+/** Of what a price of milk is: "a litre". */
+export function aUnitOf(unit: MilkUnit): string {
+  return unit === "litres" ? "a litre" : `a ${unit}`;
 }
 
 /** The working from kg to the unit of the result. */

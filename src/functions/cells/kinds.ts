@@ -3,6 +3,7 @@ import type { TankTotals } from "../../core/cells/tank";
 import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { type Column, columnOf, numbersOf, rowName } from "../columns";
 import { required, type Remarks, withDefault } from "../define";
+import { figure } from "../figure";
 import { choice, number } from "../scalars";
 
 export type CountUnit = "thousand" | "cells/mL";
@@ -109,6 +110,16 @@ export function inThousands(count: number, unit: CountUnit, argument: string): n
 /** A count in thousand cells/mL in the unit of the sheet. */
 export function inUnit(thousand: number, unit: CountUnit): number {
   return unit === "thousand" ? thousand : thousand * 1000;
+}
+
+/** A count in the unit of the sheet as a working shows it: "200 thousand cells/mL". */
+export function countText(count: number, unit: CountUnit): string {
+  return `${figure(count)} ${unit === "thousand" ? "thousand cells/mL" : unit}`;
+}
+
+/** The working from a score to its count. */
+export function countOfScoreText(score: number, unit: CountUnit): string {
+  return `${unit === "thousand" ? "100" : "100,000"} × 2^(${figure(score, 4)} - 3)`;
 }
 
 function mixedUp(count: number, unit: CountUnit): { readonly text: string; readonly other: CountUnit } | undefined {

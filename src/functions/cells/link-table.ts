@@ -127,7 +127,7 @@ export const linkTable = defineFunction({
         working: "first share / second share",
         value:
           ratio === undefined
-            ? "none: a group without a high cow"
+            ? `none: ${whyNoRatio(lameCows, sound)}`
             : `${figure(ratio.ratio)} (${figure(ratio.low)} to ${figure(ratio.high)})`,
       },
       { label: "Left out", working: "one of the two unknown", value: counted(leftOut, "row") },
@@ -151,9 +151,14 @@ function rowsOf({ lame, sound, leftOut, ratio }: TwoByTwo): CellValue[][] {
     groupRow("not lame", sound, ""),
     groupRow("all", all, leftOut > 0 ? leftOutText(leftOut) : ""),
     ratio === undefined
-      ? ["ratio", "", "", "", "", "", "", "no ratio: a group without a high cow"]
+      ? ["ratio", "", "", "", "", "", "", `no ratio: ${whyNoRatio(lame, sound)}`]
       : ["ratio", "", "", "", ratio.ratio, ratio.low, ratio.high, few ? `few cows; ${NOT_CAUSE}` : NOT_CAUSE],
   ];
+}
+
+/** Without a low cow there is a ratio, 1, and nothing that could tell its limits. */
+function whyNoRatio(lame: GroupOfCows, sound: GroupOfCows): string {
+  return lame.high > 0 && sound.high > 0 ? "every cow is high" : "a group without a high cow";
 }
 
 function groupRow(group: string, { high, cows }: GroupOfCows, note: string): CellValue[] {

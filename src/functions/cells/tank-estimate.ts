@@ -7,6 +7,7 @@ import { figure } from "../figure";
 import {
   cappedIn,
   columnInThousands,
+  countText,
   countsParameter,
   dayMilksParameter,
   inUnit,
@@ -68,7 +69,7 @@ export const tankEstimate = defineFunction({
       },
       { label: "Milk", working: "sum of their milk", value: figure(totals.milk) },
       { label: "Cells", working: "sum of count × milk", value: figure(inUnit(totals.cells, unit)) },
-      { label: "Tank", working: "cells / milk", value: figure(estimate as number) },
+      { label: "Tank", working: "cells / milk", value: countText(estimate as number, unit) },
     ];
   },
 });

@@ -6,13 +6,13 @@ import { type DaySerial, isoDate } from "../../core/shared/days";
 import { DomainError } from "../../core/shared/domain-error";
 import { type Column, columnOf, numbersOf, rowName } from "../columns";
 import { defineFunction, required, withDefault } from "../define";
-import { figure } from "../figure";
 import { choice, date, number } from "../scalars";
 import {
   cappedIn,
   cellCounts,
   columnInThousands,
   counted,
+  countText,
   type CountUnit,
   inUnit,
   remarkOnCapped,
@@ -103,12 +103,12 @@ export const tankRolling = defineFunction({
       ...stretches.map(({ from, to, counts }) => ({
         label: `${isoDate(from)} to ${isoDate(to)}`,
         working: `${counted(counts.length, "sample")}, geometric mean`,
-        value: `${figure(averagesOf(counts).geometric)} thousand`,
+        value: countText(inUnit(averagesOf(counts).geometric, given.unit), given.unit),
       })),
       {
         label: "Rolling mean",
         working: given.way === "all samples" ? "geometric mean of every sample" : "geometric mean of the months' means",
-        value: figure(mean as number),
+        value: countText(mean as number, given.unit),
       },
     ];
   },

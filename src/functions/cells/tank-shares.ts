@@ -9,6 +9,7 @@ import {
   columnInThousands,
   countsParameter,
   dayMilksParameter,
+  inUnit,
   remarkOnCapped,
   remarkOnTank,
   unitParameter,
@@ -69,7 +70,7 @@ export const tankShares = defineFunction({
         working: `${totals.withoutCount} left out without a count, ${totals.withoutMilk} without milk`,
         value: String(totals.cows),
       },
-      { label: "Cells of all", working: "sum of count × milk", value: figure(totals.cells) },
+      { label: "Cells of all", working: "sum of count × milk", value: figure(inUnit(totals.cells, unit)) },
       {
         label: "Largest share",
         working: `row ${largest.row + 1}: her count × milk / all`,

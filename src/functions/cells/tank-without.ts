@@ -8,6 +8,7 @@ import { figure } from "../figure";
 import {
   cappedIn,
   columnInThousands,
+  countText,
   countsParameter,
   type CountUnit,
   dayMilksParameter,
@@ -74,22 +75,23 @@ export const tankWithout = defineFunction({
   },
   steps(given, result) {
     const { totals, row, thousands, yields } = read(given);
-    const [count, milk] = [thousands[row]!, yields[row]!];
+    const [count, milk] = [inUnit(thousands[row]!, given.unit), yields[row]!];
+    const cells = inUnit(totals.cells, given.unit);
     return [
       {
         label: "Tank with all cows",
-        working: `${figure(totals.cells)} / ${figure(totals.milk)} of milk`,
-        value: `${figure(tankCount(totals))} thousand`,
+        working: `${figure(cells)} / ${figure(totals.milk)} of milk`,
+        value: countText(inUnit(tankCount(totals), given.unit), given.unit),
       },
       {
         label: `Cow ${given.cow}`,
-        working: `${figure(count)} thousand × ${figure(milk)}`,
+        working: `${figure(count)} × ${figure(milk)}`,
         value: figure(count * milk),
       },
       {
         label: "Tank without her",
-        working: `(${figure(totals.cells)} - ${figure(count * milk)}) / (${figure(totals.milk)} - ${figure(milk)})`,
-        value: figure(result as number),
+        working: `(${figure(cells)} - ${figure(count * milk)}) / (${figure(totals.milk)} - ${figure(milk)})`,
+        value: countText(result as number, given.unit),
       },
     ];
   },

@@ -2,6 +2,7 @@ import { costByLesion, mixedBasis, totalCost } from "../../core/money/case-costs
 import { dolecheck2019 } from "../../core/reference/dolecheck-2019";
 import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { lesions as lesionsKind, SOUND } from "../claws/kinds";
+import { counted } from "../cells/kinds";
 import { defineFunction, required } from "../define";
 import { figure } from "../figure";
 import { costOf, costs as costsKind } from "./kinds";
@@ -78,7 +79,10 @@ export const costCases = defineFunction({
       })),
       {
         label: "Together",
-        working: `${rows.reduce((sum, { cases }) => sum + cases, 0)} cases`,
+        working: counted(
+          rows.reduce((sum, { cases }) => sum + cases, 0),
+          "case",
+        ),
         value: figure(Number(result)),
       },
     ];

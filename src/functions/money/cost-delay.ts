@@ -1,4 +1,5 @@
 import { robcis2023 } from "../../core/reference/robcis-2023";
+import { counted } from "../cells/kinds";
 import { defineFunction, required } from "../define";
 import { figure } from "../figure";
 import { number } from "../scalars";
@@ -29,6 +30,6 @@ export const costDelay = defineFunction({
   ],
   compute: ({ weeks, perWeek }) => weeks * perWeek,
   steps: ({ weeks, perWeek }, result) => [
-    { label: "Cost", working: `${weeks} weeks × ${perWeek}`, value: figure(Number(result)) },
+    { label: "Cost", working: `${counted(weeks, "week")} × ${perWeek}`, value: figure(Number(result)) },
   ],
 });

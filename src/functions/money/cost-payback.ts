@@ -1,4 +1,5 @@
 import { definition } from "../../core/shared/source";
+import { counted } from "../cells/kinds";
 import { defineFunction, required } from "../define";
 import { figure } from "../figure";
 import { number } from "../scalars";
@@ -38,9 +39,13 @@ export const costPayback = defineFunction({
   steps: ({ price, casesAvoidedPerYear, costPerCase }, result) => [
     {
       label: "Saved a year",
-      working: `${casesAvoidedPerYear} cases × ${costPerCase}`,
+      working: `${counted(casesAvoidedPerYear, "case")} × ${costPerCase}`,
       value: figure(casesAvoidedPerYear * costPerCase),
     },
-    { label: "Paid back in", working: `${price} / saved a year`, value: `${figure(Number(result))} years` },
+    {
+      label: "Paid back in",
+      working: `${price} / saved a year`,
+      value: counted(Number(figure(Number(result))), "year"),
+    },
   ],
 });

@@ -4,6 +4,7 @@ import { dolecheck2019 } from "../../core/reference/dolecheck-2019";
 import type { CellValue } from "../cell";
 import { lesions as lesionsKind, SOUND } from "../claws/kinds";
 import type { Column } from "../columns";
+import { counted } from "../cells/kinds";
 import { defineFunction, required } from "../define";
 import { figure } from "../figure";
 import { costOf, costs as costsKind } from "./kinds";
@@ -95,7 +96,10 @@ export const costTable = defineFunction({
     return [
       ...rows.map(({ lesion, cases, costPerCase }) => ({
         label: lesion,
-        working: costPerCase === undefined ? `${cases} cases, no row in costs` : `${cases} × ${figure(costPerCase)}`,
+        working:
+          costPerCase === undefined
+            ? `${counted(cases, "case")}, no row in costs`
+            : `${cases} × ${figure(costPerCase)}`,
         value: costPerCase === undefined ? "no cost" : figure(cases * costPerCase),
       })),
       { label: "Together", working: "of the lesions with a cost", value: figure(totalCost(rows)) },

@@ -1,6 +1,6 @@
 import { DomainError } from "../../../src/core/shared/domain-error";
 import type { FunctionSpec } from "../../../src/functions/define";
-import { evaluate } from "../../../src/functions/evaluate";
+import { evaluate, explain } from "../../../src/functions/evaluate";
 
 /** The value of a call with one result, as a number. */
 export function value(spec: FunctionSpec, ...raw: unknown[]): number {
@@ -10,6 +10,15 @@ export function value(spec: FunctionSpec, ...raw: unknown[]): number {
 /** What a call says beside its result. */
 export function remarks(spec: FunctionSpec, ...raw: unknown[]): readonly string[] {
   return evaluate(spec, raw).remarks;
+}
+
+/** What a reader is told of a call: its working as label, working and value of each line, and what is said beside it. */
+export function told(
+  spec: FunctionSpec,
+  ...raw: unknown[]
+): { readonly steps: string[][]; readonly remarks: readonly string[] } {
+  const { steps, remarks: said } = explain(spec, raw);
+  return { steps: steps.map(({ label, working, value: shown }) => [label, working, shown]), remarks: said };
 }
 
 /** The rows of a spilled result, headings first. */

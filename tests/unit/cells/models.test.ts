@@ -112,7 +112,7 @@ describe("the working of a herd's loss", () => {
 
   test("names cows used and left out, doublings by group, the day, the days and the unit", () => {
     expect(step("Cows with a count")).toBe("1 left out: no count | 3");
-    expect(step("First lactation")).toBe("1 cow, together 1 doublings above 50 thousand × 0.3402 kg | 0.34 kg a day");
+    expect(step("First lactation")).toBe("1 cow, together 1 doubling above 50 thousand × 0.3402 kg | 0.34 kg a day");
     // 2 + 3 doublings × 1.5 lb × 0.45359237 kg = 3.40194 kg; with the first 3.74214 kg.
     expect(step("Later lactations")).toBe(
       "2 cows, together 5 doublings above 50 thousand × 0.6804 kg | 3.402 kg a day",

@@ -129,6 +129,19 @@ describe("lame against high counts in words", () => {
     expect(words).toContain("Few cows in one of the four places: one cow more or less changes the picture.");
   });
 
+  test("a herd without a low cow has no ratio, though both groups have high cows", () => {
+    const words = linkWords(
+      linkOf([
+        headings,
+        ["lame", 2, 0, 2, 1, 0.34, 1, "few cows"],
+        ["not lame", 3, 0, 3, 1, 0.44, 1, "few cows"],
+        ["all", 5, 0, 5, 1, 0.57, 1, "few cows"],
+        ["ratio", "", "", "", "", "", "", "no ratio: every cow is high"],
+      ]),
+    );
+    expect(words).toContain("No ratio: every cow has a high count.");
+  });
+
   test("without a lame cow nothing is set side by side", () => {
     const words = linkWords(
       linkOf([headings, ["lame", 0, 0, 0, "", "", "", "no cows"], ["not lame", 1, 1, 2, 0.5, 0.1, 0.9, ""], [], []]),

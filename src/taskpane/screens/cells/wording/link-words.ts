@@ -44,8 +44,9 @@ export function linkWords({ lame, sound, ratio, notes }: Link): string[] {
   const words = [
     `Of ${lame.cows} lame cows ${shareText(lame.share!)} have a high count, of ${sound.cows} others ${shareText(sound.share!)}.`,
   ];
-  if (ratio === undefined) words.push("No ratio: one of the groups has no cow with a high count.");
-  else words.push(ratioWords(ratio));
+  if (ratio !== undefined) words.push(ratioWords(ratio));
+  else if (lame.high > 0 && sound.high > 0) words.push("No ratio: every cow has a high count.");
+  else words.push("No ratio: one of the groups has no cow with a high count.");
   if ([lame.high, lame.low, sound.high, sound.low].some((cows) => cows < FEW_IN_A_PLACE)) {
     words.push("Few cows in one of the four places: one cow more or less changes the picture.");
   }
