@@ -1,20 +1,21 @@
 import { cellAddress, type CellPosition } from "../workbook/cell-address";
-import { BLOCK_WIDTHS } from "../workbook/look";
 import { isDateFormat } from "../workbook/number-format";
 import type { BlockCell, CellBlock } from "../workbook/table-port";
 import type { LaidOutBlock, LaidOutCell } from "./laid-out";
 
 /** A laid out block as the table port writes it. `at` is the place it was laid out for. */
-export function cellBlockOf({ cells, room, charts }: LaidOutBlock, sheet: string, at: CellPosition): CellBlock {
+export function cellBlockOf(
+  { cells, room, columnWidths, charts }: LaidOutBlock,
+  sheet: string,
+  at: CellPosition,
+): CellBlock {
   const width = Math.max(...cells.map((row) => row.length));
   return {
     sheet,
     address: cellAddress(at),
     cells: cells.map((row) => Array.from({ length: width }, (_, column) => blockCell(row[column] ?? null))),
     room,
-    columnWidths: Array.from({ length: width }, (_, column) =>
-      column === 0 ? BLOCK_WIDTHS.labels : BLOCK_WIDTHS.figures,
-    ),
+    columnWidths,
     charts: charts.map(({ chart, categories, series, over, description }) => ({
       type: chart.type,
       title: chart.title,

@@ -41,6 +41,8 @@ export interface LaidOutBlock {
   readonly cells: readonly (readonly (LaidOutCell | null)[])[];
   /** Rows and columns that must be free, spills and pictures included. */
   readonly room: { readonly rows: number; readonly columns: number };
+  /** In characters. */
+  readonly columnWidths: readonly number[];
   readonly charts: readonly LaidOutChart[];
   /** Where each part stands: of a figure its value, of a table its first heading. */
   readonly places: Readonly<Record<string, CellPosition>>;

@@ -1,5 +1,6 @@
 import { type CellPosition, cellAddress } from "../workbook/cell-address";
 import type { PlainCell } from "../workbook/port";
+import { columnWidths } from "./column-widths";
 import type { Block, Chart, Figure, Part, Series, Table } from "./block";
 import { area, type BlockArea, type LaidOutBlock, type LaidOutCell, type LaidOutChart } from "./laid-out";
 import { columnsOf, formatOf } from "./result-columns";
@@ -68,6 +69,7 @@ class Layout {
         rows: Math.max(this.#row, ...covered.map(({ lastRow }) => lastRow + 1)),
         columns: Math.max(width, ...covered.map(({ lastColumn }) => lastColumn + 1)),
       },
+      columnWidths: columnWidths(this.block, this.#cells, this.options.computed, this.options.specOf),
       charts: this.#charts,
       places: this.#places,
       inputPlaces: this.#inputPlaces,

@@ -67,6 +67,3 @@ export function pixelsOf(characters: number): number {
 
 /** In the usual font. */
 const PIXELS_PER_CHARACTER = 7;
-
-/** Widths of the columns of a block, in characters: that of the labels and those of the figures. */
-export const BLOCK_WIDTHS = { labels: 34, figures: 15 } as const;

@@ -1,7 +1,7 @@
 import type { Block } from "../../blocks/block";
 import type { BlockArea, LaidOutCell, LaidOutChart } from "../../blocks/laid-out";
 import { layOutBlock, type LayoutOptions } from "../../blocks/layout";
-import { BLOCK_WIDTHS, LOOKS } from "../../workbook/look";
+import { LOOKS } from "../../workbook/look";
 import { areaAddress, cellAddress } from "../../xlsx/address";
 import type { CellStyle } from "../../xlsx/model";
 import type { NewChart, NewContent, NewSheet } from "../../xlsx/write-model";
@@ -19,11 +19,10 @@ export function blockSheet(
   tabColour: string = COLOURS.deep,
 ): NewSheet {
   const page = new Page(name, block.title, block.about);
-  const { cells, charts, room } = layOutBlock(block, { ...options, at: { row: 0, column: 0 } });
+  const { cells, charts, columnWidths } = layOutBlock(block, { ...options, at: { row: 0, column: 0 } });
   putCells(page, cells, { row: 0, column: 0 });
   for (const chart of charts) page.chart(chartOn(name, chart, { row: 0, column: 0 }));
-  const widths = Array.from({ length: room.columns }, (_, column) => (column === 0 ? BLOCK_WIDTHS.labels : BLOCK_WIDTHS.figures)); // prettier-ignore
-  return page.sheet({ tabColour, widths, frozenRows: 2, print: { landscape: true, pagesDown: 1 } });
+  return page.sheet({ tabColour, widths: columnWidths, frozenRows: 2, print: { landscape: true, pagesDown: 1 } });
 }
 
 interface Place {

@@ -43,9 +43,9 @@ const names = async ({ book }: ReturnType<typeof ports>) => (await book.readBook
 test("on a new sheet, named by the title without the signs that no sheet may carry; the next one gets a number", async () => {
   const on = ports();
   const first = await putBlock(on, wanted, "new sheet", undefined, { id: "a" });
-  expect(first.place).toEqual({ sheet: "Share  of  cows  lame sound", address: "A1" });
+  expect(first.place).toEqual({ sheet: "Share of cows lame sound", address: "A1" });
   const second = await putBlock(on, wanted, "new sheet", undefined, { id: "b" });
-  expect(second.place.sheet).toBe("Share  of  cows  lame sound 2");
+  expect(second.place.sheet).toBe("Share of cows lame sound 2");
   expect(await names(on)).toEqual(["Herd", first.place.sheet, second.place.sheet]);
   expect(on.tables.pastSaves()).toEqual([
     { id: "b", title: block.title },
@@ -53,6 +53,20 @@ test("on a new sheet, named by the title without the signs that no sheet may car
   ]);
   await on.tables.takeBack("b");
   expect(await names(on)).toEqual(["Herd", first.place.sheet]);
+});
+
+test.each([
+  ["Heifers, first and later lactations", "Heifers, first and later", "Heifers, first and later 2"],
+  ["Lesions: new cases and rates: first lactation", "Lesions new cases and rates", "Lesions new cases and rates 2"],
+  ["This time against the time before it", "This time against the time", "This time against the time 2"],
+  ["Exactly one and thirty letters!", "Exactly one and thirty letters!", "Exactly one and thirty 2"],
+  ["Klauenerkrankungsneuerkrankungsrate", "Klauenerkrankungsneuerkrankungs", "Klauenerkrankungsneuerkrankun 2"],
+])("a long title makes a name of whole words: %s", async (title, ...expected) => {
+  const on = ports();
+  const long = { ...wanted, block: { ...block, title } };
+  const puts = [];
+  for (const id of ["a", "b"]) puts.push(await putBlock(on, long, "new sheet", undefined, { id }));
+  expect(puts.map(({ place }) => place.sheet)).toEqual(expected);
 });
 
 test("on the sheet that is open it stands beside the list, so that the list can grow", async () => {

@@ -84,10 +84,10 @@ const MOST_ALIKE = 20;
 
 /** A name that no sheet carries yet: the title, or the title with a number. */
 async function newSheetName(book: BookPort, title: string): Promise<string> {
-  const plain = title.replace(NOT_IN_NAMES, " ").replace(/^'|'$/g, "").trim();
+  const plain = title.replace(NOT_IN_NAMES, " ").replace(/ +/g, " ").replace(/^'|'$/g, "").trim();
   for (let number = 1; number <= MOST_ALIKE; number++) {
     const ending = number === 1 ? "" : ` ${number}`;
-    const name = plain.slice(0, LONGEST_NAME - ending.length).trim() + ending;
+    const name = shortened(plain, LONGEST_NAME - ending.length) + ending;
     if (await isFreeName(book, name)) return name;
   }
   throw new TableError(
@@ -95,6 +95,19 @@ async function newSheetName(book: BookPort, title: string): Promise<string> {
     `The workbook has ${MOST_ALIKE} sheets called ${plain} already: take some out first.`,
   );
 }
+
+/** As many whole words as there is room for; of a single long word its beginning. */
+function shortened(title: string, room: number): string {
+  if (title.length <= room) return title;
+  const cut = title.slice(0, room + 1).lastIndexOf(" ");
+  return title
+    .slice(0, cut > 0 ? cut : room)
+    .replace(HANGING_WORDS, "")
+    .trim();
+}
+
+/** A name does not end on a comma or on a word that asks for another. */
+const HANGING_WORDS = /([\s,:;&-]|\s(a|an|and|at|by|for|from|in|of|on|or|the|to|with))+$/i;
 
 async function isFreeName(book: BookPort, name: string): Promise<boolean> {
   try {
