@@ -2,9 +2,7 @@ import type { Block } from "../../../src/blocks/block";
 import { type ComputedBlock, computeBlock, type InputValues } from "../../../src/blocks/compute";
 import { BlockData } from "../../../src/blocks/data";
 import type { References } from "../../../src/blocks/expression/names";
-import { gallery } from "../../../src/blocks/gallery";
-import { groupBlocks } from "../../../src/blocks/herd/blocks";
-import { visitReport } from "../../../src/blocks/report/visit-report";
+import { everyBlock } from "../../../src/blocks/shelves";
 import type { LaidOutBlock } from "../../../src/blocks/laid-out";
 import { layOutBlock } from "../../../src/blocks/layout";
 import { ownReferences } from "../../../src/blocks/references/own";
@@ -17,9 +15,6 @@ import { AT, inSheets, tablesOf } from "./sheet-side";
 
 const specs = new Map(registry.map((spec) => [spec.id, spec]));
 export const specOf = (id: string) => specs.get(id);
-
-/** Every block that a screen computes or puts into the sheet. */
-export const everyBlock: readonly Block[] = [...gallery, ...[...groupBlocks.values()].flat(), visitReport];
 
 /** The blocks as the pane computes them and as a sheet does, and the cells in which they differ. */
 export interface BothSides {
