@@ -130,7 +130,7 @@ describe("with the program around it that Office.js expects", () => {
 
   beforeAll(async () => {
     const manifest = readFileSync(join(folder, "manifest.xml"), "utf8");
-    // The library refuses what these sets do not hold: the manifest asks for as much as is used.
+    // The program has the parts of Office.js that the manifest asks for, and the one that the keys need.
     const needed = [...manifest.matchAll(/<Set Name="(\w+)" MinVersion="([\d.]+)"/g)].map(([, set, least]) => [
       set,
       least,
