@@ -17,8 +17,6 @@ export interface ColumnOptions {
 /** Reads single rows with all their checks. */
 export class RowReader<T> {
   noteRows = 0;
-  /** The note read last: lists repeat theirs, and a repeated one needs no second look. */
-  #note: string | undefined;
 
   constructor(
     readonly item: ScalarKind<T>,
@@ -34,10 +32,6 @@ export class RowReader<T> {
     if (!Array.isArray(cells) || cells.length !== 1) throw invalid(rowName(argument, row), "one cell", cells?.length);
     const raw: unknown = cells[0];
     if (raw === null || raw === undefined || raw === "" || (raw === 0 && item.zeroIsBlank)) return null;
-    if (raw === this.#note) {
-      this.noteRows++;
-      return null;
-    }
     const cell = readCell(raw, () => rowName(argument, row));
     if (cell === null || (cell === 0 && item.zeroIsBlank)) return null;
     if (typeof cell === "string" && isNote(cell, this.options.notes)) {

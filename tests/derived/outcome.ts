@@ -6,14 +6,23 @@ import { evaluate } from "../../src/functions/evaluate";
 /** A call's end: a value, or one of the two errors with its message. Any other error is a defect and is thrown. */
 export type Outcome = { readonly value: ResultValue } | { readonly kind: string; readonly message: string };
 
+/** "2 rows left out: " would keep its reason back. */
+const SAYS_ALL = /[^\s:]$/;
+
 export function outcome(spec: FunctionSpec, raw: readonly unknown[]): Outcome {
   try {
-    return { value: evaluate(spec, raw).value };
+    const { value, remarks } = evaluate(spec, raw);
+    const empty = remarks.find((remark) => !SAYS_ALL.test(remark));
+    if (empty !== undefined) throw new Error(`HERD.${spec.id}(${JSON.stringify(raw)}) remarks "${empty}"`);
+    return { value };
   } catch (error) {
     if (error instanceof DomainError) return { kind: error.kind, message: error.message };
     throw error;
   }
 }
+
+/** What a sheet shows as #VALUE! and as #N/A. */
+const KINDS: readonly string[] = ["invalid", "unavailable"];
 
 /** The error of a call that must not give a value. */
 export function refusal(
@@ -24,6 +33,7 @@ export function refusal(
   if ("value" in end) {
     throw new Error(`HERD.${spec.id}(${JSON.stringify(raw)}) should be refused; it gave ${JSON.stringify(end.value)}`);
   }
+  if (!KINDS.includes(end.kind)) throw new Error(`an error of no kind: "${end.kind}", ${end.message}`);
   return end;
 }
 
@@ -83,7 +93,7 @@ const LONGEST_MESSAGE = 700;
 export function expectMessage({ kind, message }: Exclude<Outcome, { value: unknown }>, given: string): void {
   const isUnfit = UNFIT.test(message) && !UNFIT.test(given);
   const isRightLength = message.length >= SHORTEST_MESSAGE && message.length <= LONGEST_MESSAGE;
-  if (!["invalid", "unavailable"].includes(kind) || !isRightLength || isUnfit) {
+  if (!KINDS.includes(kind) || !isRightLength || isUnfit) {
     throw new Error(`an error without a proper message: ${kind}, ${message}`);
   }
 }

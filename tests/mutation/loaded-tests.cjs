@@ -37,10 +37,14 @@ describe.each = bind(describe);
 test.each = bind(test);
 Object.assign(globalThis, { expect, describe, test, afterAll: () => undefined });
 
-for (const folder of [...AREAS, "published", "derived"]) {
-  for (const file of readdirSync(join(TESTS, folder)).filter((name) => name.endsWith(".test.ts"))) {
-    describe(`${folder}/${file}`, () => void require(join(TESTS, folder, file)));
-  }
+const inFolders = [...AREAS, "published", "derived"].flatMap((folder) =>
+  readdirSync(join(TESTS, folder), { recursive: true }).map((file) => `${folder}/${file}`),
+);
+const ofTexts = ["formula-text", "metadata", "name-lock", "reference-page"].map(
+  (name) => `excel-build/${name}.test.ts`,
+);
+for (const file of [...inFolders, ...ofTexts].filter((name) => name.endsWith(".test.ts"))) {
+  describe(file, () => void require(join(TESTS, file)));
 }
 
 module.exports = tests;

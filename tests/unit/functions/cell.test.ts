@@ -1,4 +1,4 @@
-import { looksLikeDate, looksLikeNumber, readCell } from "../../../src/functions/cell";
+import { isBlankCell, looksLikeDate, looksLikeNumber, readCell } from "../../../src/functions/cell";
 
 const where = (): string => "count row 3";
 
@@ -27,10 +27,32 @@ describe("one cell as any host hands it over", () => {
     [Object.assign(new Error("x"), { code: "#REF!" }), "#REF!"],
   ])("the error %j is named with its place", (raw, name) => {
     expect(() => readCell(raw, where)).toThrow(`count row 3 holds the error ${name}: mend that cell first`);
+    expect(() => readCell(raw, where)).toThrow(expect.objectContaining({ kind: "invalid" }));
   });
+
+  test.each([
+    [new Error("x")],
+    [{ type: "Error" }],
+    [{ type: "Error", basicValue: 42 }],
+    [{ code: 7, message: "bad" }],
+  ])("the error %j has no name to tell", (raw) =>
+    expect(() => readCell(raw, where)).toThrow("count row 3 holds the error in it: mend that cell first"),
+  );
 
   test.each([[NaN], [Infinity], [{}], [[]], [() => 1], [Symbol("x")], [10n]])("%p is refused", (raw) => {
     expect(() => readCell(raw, where)).toThrow(/^count row 3 is not/);
+    expect(() => readCell(raw, where)).toThrow(expect.objectContaining({ kind: "invalid" }));
+  });
+
+  test.each([[{ code: "#REF!" }], [{ message: "bad" }]])("%j is no error that a host hands over", (raw) => {
+    expect(() => readCell(raw, where)).toThrow("count row 3 is not something a cell can hold");
+  });
+
+  test("a blank may come as an object around nothing, and as 0 only where no 0 is meant", () => {
+    expect(isBlankCell({ type: "String", basicValue: " " }, false)).toBe(true);
+    expect(isBlankCell({ type: "Double", basicValue: 0 }, true)).toBe(true);
+    expect(isBlankCell({ type: "Double", basicValue: 0 }, false)).toBe(false);
+    expect(isBlankCell({ type: "Entity" }, true)).toBe(false);
   });
 });
 
@@ -52,5 +74,7 @@ describe("text that someone may take for something else", () => {
   test.each(["2024-02-20", "20/2/24", "20.02.2024"])("%s looks like a date", (text) => {
     expect(looksLikeDate(text)).toBe(true);
   });
-  test.each(["Feb 2024", "2024", "a/b/c"])("%s does not", (text) => expect(looksLikeDate(text)).toBe(false));
+  test.each(["Feb 2024", "2024", "a/b/c", "on 2024-02-20", "2024-02-20 seen"])("%s does not", (text) =>
+    expect(looksLikeDate(text)).toBe(false),
+  );
 });

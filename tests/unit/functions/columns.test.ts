@@ -1,6 +1,6 @@
 import { cows } from "../../../src/functions/claws/kinds";
 import { columnOf, numbersOf, wordsOf } from "../../../src/functions/columns";
-import { choice, date, number } from "../../../src/functions/scalars";
+import { choice, date, number, text } from "../../../src/functions/scalars";
 
 const column = (...cells: unknown[]): unknown[][] => cells.map((cell) => [cell]);
 const counts = columnOf(number({ min: 0, max: 100, reason: "a test", zeroIsBlank: true }), { notes: "leave out" });
@@ -46,10 +46,40 @@ describe("a column of numbers", () => {
     for (const odd of [1.5, 0, 10]) expect(() => wholes.read(column(1, odd), "wholes")).toThrow(/^wholes row 2 /);
   });
 
+  test("notes are counted row by row, also the same one again", () => {
+    expect(counts.read(column("dry", "dry", 5, "sold", "dry"), "counts").noteRows).toBe(4);
+  });
+
+  test("a limit on one side is told as such", () => {
+    expect(number({ max: 9, reason: "a test" }).must).toBe("a number of at most 9");
+    expect(number({ min: 1, reason: "a test" }).must).toBe("a number of 1 or more");
+    expect(number({ min: 0, exclusiveMin: true, reason: "a test" }).must).toBe("a number above 0");
+  });
+
+  test("a row of several cells, or none, is refused: no value beside the column is passed over", () => {
+    for (const kind of [counts, wholes, days, words])
+      for (const row of [[45_000, 45_000], []])
+        expect(() => kind.read([[null], row], "x")).toThrow(`x row 2 must be one cell; got ${row.length}`);
+    expect(() => counts.read([1, 2], "counts")).toThrow("counts must be a column of cells");
+  });
+
   test("a heading over numbers is refused; a mark for no value is not", () => {
     expect(() => counts.read(column("SCC", 5), "counts")).toThrow(/counts row 1 .*heading/);
     expect(counts.read(column("dry", 5), "counts").values).toEqual([null, 5]);
   });
+});
+
+test("a word is no day; text that looks like one is refused with what to do", () => {
+  expect(days.read(column("unknown", null), "days").noteRows).toBe(1);
+  expect(() => date().read("soon", "when")).toThrow(/^when must be a date; got "soon"$/);
+  for (const given of ["20/2/24", "45342"])
+    expect(() => date().read(given, "when")).toThrow(`when must be a date; got the text "${given}": turn the cell into a date`); // prettier-ignore
+});
+
+test("TRUE is neither a text nor a word, whatever the words", () => {
+  expect(() => text().read(true, "name")).toThrow("name must be text; got TRUE");
+  expect(() => text("cow's name").read(false, "cow")).toThrow("cow must be a cow's name; got FALSE");
+  expect(() => choice(["true", "false"]).read(true, "answer")).toThrow('answer must be "true" or "false"; got TRUE');
 });
 
 test("days lose their time of day", () => {
