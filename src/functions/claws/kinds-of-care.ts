@@ -19,8 +19,7 @@ export const lesionOrSound = scalarKind<string>({
   name: "lesion code",
   must: lesionCode.must,
   zeroIsBlank: true,
-  readCell: (cell, where) =>
-    typeof cell === "string" && SOUND_WORDS.test(cell) ? SOUND : lesionCode.readCell(cell, where),
+  readCell: (cell, where) => (SOUND_WORDS.test(String(cell)) ? SOUND : lesionCode.readCell(cell, where)),
 });
 
 /** What was done to a foot, in words. A number 0 stands for a blank. */

@@ -19,11 +19,11 @@ const HEADINGS: readonly CellValue[] = ["Date", "What to do"];
 function planRows(
   lesion: string,
   treatedOn: DaySerial,
-  words: string | undefined,
+  words: string,
   rules: readonly RecheckRule[] | undefined,
 ): readonly (readonly CellValue[])[] {
-  const rule = lesion === SOUND ? undefined : ruleFor(rules ?? defaultRecheckRules, lesion);
-  const jobs = aftercareJobs({ ...rule, ...statedLengths(words ?? "") }, treatmentOf(words ?? ""));
+  const rule = ruleFor(rules ?? defaultRecheckRules, lesion);
+  const jobs = aftercareJobs({ ...rule, ...statedLengths(words) }, treatmentOf(words));
   if (jobs.length === 0) recheckRuleOf(lesion, rules);
   const rows = jobs.map(({ afterDays, what }): readonly CellValue[] => [addDays(treatedOn, afterDays), what]);
   const hint =
@@ -94,9 +94,12 @@ export const recheckPlan = defineFunction({
         "Klawitter et al. 2019: weekly; three treatments in all and the bandage off in 24 hours by common practice",
     },
   ],
-  compute: ({ lesion, treatedOn, treatment: words, rules }) => [HEADINGS, ...planRows(lesion, treatedOn, words, rules)],
-  steps({ lesion, treatedOn, treatment: words, rules }) {
-    const asked = Object.entries(treatmentOf(words ?? "")).filter(([, is]) => is);
+  compute: ({ lesion, treatedOn, treatment: words = "", rules }) => [
+    HEADINGS,
+    ...planRows(lesion, treatedOn, words, rules),
+  ],
+  steps({ lesion, treatedOn, treatment: words = "", rules }) {
+    const asked = Object.entries(treatmentOf(words)).filter(([, is]) => is);
     return [
       {
         label: "Rule",
@@ -105,7 +108,7 @@ export const recheckPlan = defineFunction({
       },
       {
         label: "Treatment read as",
-        working: words ?? "left out",
+        working: words === "" ? "left out" : words,
         value:
           asked.map(([what]) => (what === "painRelief" ? "pain relief" : what)).join(", ") || "nothing to follow up",
       },

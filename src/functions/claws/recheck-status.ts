@@ -61,7 +61,7 @@ export const recheckStatus = defineFunction({
     }
     if (due - doneOn > EARLY_DAYS)
       remarks.add(`done ${due - doneOn} days before it was due: check that the day belongs to this recheck`);
-    return statusOfRecheck(due, true, today ?? doneOn);
+    return statusOfRecheck(due, true, doneOn);
   },
   steps: ({ due, doneOn, today }, result) => [
     {
