@@ -96,6 +96,42 @@ export interface CalculationInternals {
   ): { readonly dirtyRanges: readonly IUnitRange[] };
 }
 
+/** What a formula reads, as the engine enters it. */
+export interface RangeTree {
+  readonly treeId: number;
+  readonly rangeList: readonly IUnitRange[];
+}
+
+export interface DependencyRanges {
+  addDependencyRTreeCache(tree: RangeTree): void;
+  reset(): void;
+  _removeDependencyRTreeCache(treeId: number): void;
+  _removeDependencyRTreeCacheById(unitId: string, sheetId: string): void;
+}
+
+/** A part of a parsed formula that reads cells. */
+export interface ReadNode {
+  readonly nodeType: number;
+  getChildren(): readonly ReadNode[];
+}
+
+export interface RangesOfFormulas {
+  readonly _currentConfigService: {
+    getUnitData(): Readonly<Record<string, Nullable<Record<string, { rowCount: number; columnCount: number }>>>>;
+    getSheetName(unitId: string, sheetId: string): string;
+  };
+  readonly _runtimeService: Readonly<
+    Record<"currentUnitId" | "currentSubUnitId", string> & Record<"currentRow" | "currentColumn", number>
+  >;
+  _generateTreeList(...parameters: unknown[]): Promise<unknown>;
+  _getRangeListByNode(formula: {
+    readonly node: object | null;
+    readonly refOffsetX: number;
+    readonly refOffsetY: number;
+  }): Promise<IUnitRange[]>;
+  _nodeTraversalRef(node: object, found: ReadNode[]): void;
+}
+
 export interface ReferenceArrays {
   toArrayValueObject(...options: unknown[]): ArrayValueObject;
 }

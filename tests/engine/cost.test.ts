@@ -1,8 +1,26 @@
-import { CELL_INVERTED_INDEX_CACHE, FormulaRuntimeService, Lexer } from "@univerjs/engine-formula";
+import { ICommandService, RTree } from "@univerjs/core";
+import {
+  CELL_INVERTED_INDEX_CACHE,
+  FormulaRuntimeService,
+  Interpreter,
+  Lexer,
+  ValueObjectFactory,
+} from "@univerjs/engine-formula";
+import { SetRangeValuesCommand } from "@univerjs/sheets";
 import { applyFixes } from "../../src/engine/fixes";
-import { answers, type Cells } from "./support";
+import { openEngine } from "../../src/engine/open-engine";
+import { sheetId, toSnapshot } from "../../src/engine/snapshot";
+import { answers, type Cells, workbook } from "./support";
 
 jest.setTimeout(120_000);
+
+/** Texts of which the engine asked whether they are a date or an amount of money. */
+const askedOf: unknown[] = [];
+const { create } = ValueObjectFactory;
+ValueObjectFactory.create = function (rawValue, isIgnoreNumberPattern) {
+  if (isIgnoreNumberPattern !== true) askedOf.push(rawValue);
+  return create.call(this, rawValue, isIgnoreNumberPattern);
+};
 
 applyFixes();
 
@@ -49,5 +67,36 @@ describe("what the engine does too often", () => {
     expect([result.value("A100"), result.value("E1")]).toEqual([200, 30]);
     // Each formula once, and the reader of D3 once more.
     expect(computed).toBe(103);
+  });
+
+  test("known-ranges, kept-ranges: at a change only what follows from it is worked out", async () => {
+    const cells: Record<string, Cells[string]> = { A1: 1, A2: 2, D1: "=SUM(A1:A2)" };
+    for (let row = 1; row <= 100; row++) cells[`B${row}`] = `=SUM(C${row}:C${row + 1})`;
+    const engine = openEngine(toSnapshot(workbook({ Data: cells }), { id: "cost" }));
+    await engine.settled();
+    const worked = jest.spyOn(Interpreter.prototype, "execute");
+    const entered = jest.spyOn(RTree.prototype, "bulkInsert");
+    await engine.injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
+      unitId: "cost",
+      subUnitId: sheetId(0),
+      range: { startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 },
+      value: { v: 5 },
+    });
+    await engine.settled();
+    const counts = [worked.mock.calls.length, entered.mock.calls.flatMap(([items]) => items).length];
+    worked.mockRestore();
+    entered.mockRestore();
+    const sum = engine.workbook.getActiveSheet().getCellRaw(0, 3)?.v;
+    engine.close();
+    expect(sum).toBe(7);
+    // D1 alone is computed; of no formula is it asked again what it reads.
+    expect(counts).toEqual([1, 0]);
+  });
+
+  test("plain-texts: whether a text is a date or an amount of money is asked once", () => {
+    askedOf.length = 0;
+    const values = ["sole ulcer", "20%", "sole ulcer"].map((text) => ValueObjectFactory.create(text).getValue());
+    expect(values).toEqual(["sole ulcer", 0.2, "sole ulcer"]);
+    expect(askedOf).toEqual(["sole ulcer", "20%"]);
   });
 });
