@@ -1,3 +1,4 @@
+import { comfortIndex } from "../../../src/core/barn/stall-indices";
 import { bathChange } from "../../../src/functions/barn/bath-change";
 import { bathDays } from "../../../src/functions/barn/bath-days";
 import { bathProduct } from "../../../src/functions/barn/bath-product";
@@ -29,6 +30,15 @@ describe("stall indices", () => {
     expect(() => evaluate(stallComfort, [0, 4, 8])).toThrow("lying is blank");
   });
 
+  test("no cow at all is no index", () => {
+    expect(() => comfortIndex({ lying: 0, standing: 0, perching: 0 })).toThrow(
+      expect.objectContaining({
+        kind: "unavailable",
+        message: expect.stringContaining("no cow touches a stall") as string,
+      }),
+    );
+  });
+
   test("more lying than in the pen is refused", () => {
     expect(evaluate(stallUse, [50, 50]).value).toBe(1);
     expect(() => evaluate(stallUse, [51, 50])).toThrow("lying must be at most penNotEating (50)");
@@ -36,6 +46,12 @@ describe("stall indices", () => {
 });
 
 describe("LYING.BUDGET", () => {
+  // 24 - 4 - 5 - 3 = 12, just what cows want; half an hour less is too little.
+  test("says in the working whether the time is enough", () => {
+    const meaning = (other: number) => explain(lyingBudget, [4, 5, other]).steps.at(-1)!.value;
+    expect([meaning(3), meaning(3.5)]).toEqual(["enough", "too few"]);
+  });
+
   test("flags less than 12 hours", () => {
     expect(evaluate(lyingBudget, [4, 5, 3]).remarks).toEqual([]);
     expect(evaluate(lyingBudget, [4, 5, 3.1]).remarks).toEqual([expect.stringContaining("under the 12 hours")]);

@@ -35,6 +35,15 @@ describe("HERD.LESION.MONTHS", () => {
     expect(evaluate(lesionMonths, raw).remarks.join()).toMatch(/counted in part/);
   });
 
+  test("a month cut at one end of the period alone is said too", () => {
+    for (const [from, to] of [
+      ["2024-02-02", "2024-02-29"],
+      ["2024-02-01", "2024-02-28"],
+    ] as const)
+      // prettier-ignore
+      expect(evaluate(lesionMonths, [...one, day(from), day(to)]).remarks.join()).toMatch(/counted in part/);
+  });
+
   test("whole months are not called cut", () => {
     expect(evaluate(lesionMonths, [...one, day("2024-02-01"), day("2024-02-29")]).remarks.join()).not.toMatch(/part/);
   });

@@ -144,6 +144,15 @@ describe("time to treatment", () => {
     expect(message(lameWithin, column(45_300, 45_300), column(45_302, "sold"), 48)).toMatch(/treatedOn row 2/);
   });
 
+  test("treated on the day she was seen lame is no wait at all", () => {
+    expect(value(lameWait, 45_300, 45_300)).toBe(0);
+  });
+
+  test("a treatment without the day she was seen lame is left out, and said", () => {
+    const { value: share, remarks } = evaluate(lameWithin, [column(45_300, null), column(45_301, 45_302), 48]);
+    expect([share, remarks]).toEqual([1, [expect.stringMatching(/^1 row left out: .*no day on which she was seen lame/)]]); // prettier-ignore
+  });
+
   test("exactly the hours is in time", () => {
     expect([47, 48].map((hours) => value(lameWithin, column(45_300), column(45_302), hours))).toEqual([0, 1]);
   });

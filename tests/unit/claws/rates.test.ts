@@ -1,3 +1,4 @@
+import { againstTarget } from "../../../src/core/claws/lesion-rate";
 import { DomainError } from "../../../src/core/shared/domain-error";
 import type { FunctionSpec } from "../../../src/functions/define";
 import { evaluate, explain } from "../../../src/functions/evaluate";
@@ -108,6 +109,38 @@ describe("HERD.LESION.RATE", () => {
     expect(message(lesionRate, call([null, null], "all", 36_525))).toMatch(/^unavailable/);
   });
 
+  // The limit stands in the function's help: below 10 a count is small.
+  test("nine new cases are a small number, ten are not", () => {
+    const remarks = (cases: number) =>
+      evaluate(lesionRate, call(Array.from({ length: cases }, () => "SU"), "SU", 36_525)).remarks.join("; "); // prettier-ignore
+    expect(remarks(1)).toMatch(/Only 1 new case: a small number/);
+    expect(remarks(9)).toMatch(/Only 9 new cases: a small number/);
+    expect(remarks(10)).not.toMatch(/small/);
+  });
+
+  test("rows that are left out and rows without a foot are said with their number", () => {
+    const raw = [
+      column(1, 2, null, 4, 5),
+      column("LH", null, "LH", "LH", "LH"),
+      column("SU", "SU", "SU", "SU", null),
+      column(45_300, 45_300, 45_300, null, 45_300),
+    ];
+    const { remarks } = evaluate(lesionRate, [...raw, "SU", 45_292, 45_657, 36_525]);
+    for (const said of [
+      "1 row left out: no lesion",
+      "1 row left out: no cow",
+      "1 row left out: no date",
+      "1 row without a foot",
+    ])
+      expect(remarks.join("; ")).toContain(said);
+    const whole = [column(1), column("LH"), column("SU"), column(45_300), "SU", 45_292, 45_657, 36_525];
+    expect(evaluate(lesionRate, whole).remarks.join("; ")).not.toMatch(/left out|without a foot/);
+  });
+
+  test("one cow on every day is enough cow-days", () => {
+    expect(evaluate(lesionRate, call(["SU"], "SU", 366)).value).toBeCloseTo(100 * (365.25 / 366), 10);
+  });
+
   test("states the gap and that the count is small, also in the working", () => {
     const { remarks, steps } = explain(lesionRate, call(["SU"], "SU", 36_525));
     expect(remarks.join("; ")).toMatch(/28 days.*a small number/);
@@ -162,6 +195,19 @@ describe("HERD.LESION.TABLE", () => {
 });
 
 describe("HERD.LESION.SHARE", () => {
+  // The limit is FEW_COWS_EXAMINED, one cow in twenty being five points.
+  test("nineteen cows examined are a small number, twenty are not", () => {
+    const remarks = (cows: number) =>
+      evaluate(lesionShare, [column(...Array.from({ length: cows }, (_, row) => row + 1)), column("DD", ...Array.from({ length: cows - 1 }, () => "none")), "DD"]).remarks; // prettier-ignore
+    expect(remarks(19)).toEqual(["Only 19 cows examined: a small number"]);
+    expect(remarks(20)).toEqual([]);
+  });
+
+  test("a target at the very limit of a rate is within chance", () => {
+    const interval = { low: 10, high: 20 };
+    expect([9.9, 10, 20, 20.1].map((target) => againstTarget(interval, target))).toEqual(["above", "within chance", "within chance", "below"]); // prettier-ignore
+  });
+
   test("needs sound cows in the rows", () => {
     expect(message(lesionShare, [column(1, 2), column("DD", "SU"), "DD"])).toMatch(
       /^unavailable: .*record sound cows too/,
