@@ -48,10 +48,7 @@ export function readArguments(
   read: ReadArgument = readAnew,
 ): Readonly<Record<string, unknown>> {
   const { parameters } = spec;
-  if (
-    raw.length > parameters.length &&
-    raw.slice(parameters.length).some((extra) => extra !== null && extra !== undefined)
-  ) {
+  if (raw.slice(parameters.length).some((extra) => extra !== null && extra !== undefined)) {
     throw new DomainError("invalid", `HERD.${spec.id} takes at most ${parameters.length} arguments; got ${raw.length}`);
   }
   const args: Record<string, unknown> = {};

@@ -1,6 +1,7 @@
 import { type DaySerial, FIRST_DAY, isoDate, LAST_DAY } from "../core/shared/days";
 import { DomainError, invalid, shown, unavailable } from "../core/shared/domain-error";
 import { type Cell, isBlankCell, looksLikeDate, looksLikeNumber, readCell } from "./cell";
+import { counted } from "./figure";
 import type { Limits, NumberRange, ScalarKind } from "./kind";
 
 interface ScalarOptions<T> {
@@ -44,7 +45,11 @@ function blank(argument: string, must: string): DomainError {
 function oneCell(raw: unknown, argument: string): unknown {
   if (!Array.isArray(raw)) return raw;
   if (raw.length === 1 && Array.isArray(raw[0]) && raw[0].length === 1) return raw[0][0];
-  throw new DomainError("invalid", `${argument} must be one cell; got a range of ${raw.length} rows`);
+  const columns = Array.isArray(raw[0]) ? raw[0].length : 1;
+  throw new DomainError(
+    "invalid",
+    `${argument} must be one cell; got a range of ${counted(raw.length, "row")} by ${counted(columns, "column")}`,
+  );
 }
 
 export interface NumberOptions {
@@ -112,7 +117,8 @@ function describeNumber({ unit, min, max, whole, exclusiveMin }: NumberOptions):
         : max !== undefined
           ? ` of at most ${max}`
           : "";
-  return unit === undefined ? what + range : `${what}${range} ${unit}`;
+  if (unit === undefined) return what + range;
+  return range === "" ? `${what} of ${unit}` : `${what}${range} ${unit}`;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { DomainError } from "../core/shared/domain-error";
-import { type Cell, isBlankCell, readCell } from "./cell";
+import { isBlankCell, readCell } from "./cell";
 import type { Kind, ScalarKind } from "./kind";
 import { folded } from "./scalars";
 
@@ -60,13 +60,10 @@ function tableRows(raw: unknown, argument: string): readonly (readonly unknown[]
   return rows;
 }
 
-function findColumns(
-  columns: Columns,
-  headingCells: readonly unknown[],
-  argument: string,
-): Record<string, number | undefined> {
+/** Where each column stands; -1, where no row has a cell, for an optional one that is not there. */
+function findColumns(columns: Columns, headingCells: readonly unknown[], argument: string): Record<string, number> {
   const found = headingCells.map((cell) => (typeof cell === "string" ? foldedHeading(cell) : ""));
-  const places: Record<string, number | undefined> = {};
+  const places: Record<string, number> = {};
   for (const [key, column] of Object.entries(columns)) {
     const place = found.findIndex((heading) => column.headings.some((known) => foldedHeading(known) === heading));
     if (place < 0 && !column.optional) {
@@ -75,7 +72,7 @@ function findColumns(
         `${argument} must have a column headed "${column.headings[0]}" in its first row`,
       );
     }
-    places[key] = place < 0 ? undefined : place;
+    places[key] = place;
   }
   return places;
 }
@@ -85,17 +82,11 @@ function foldedHeading(heading: string): string {
   return folded(heading.replace(/\(.*\)/, ""));
 }
 
-function readRow(
-  columns: Columns,
-  places: Record<string, number | undefined>,
-  cells: readonly unknown[],
-  where: string,
-): object {
+function readRow(columns: Columns, places: Record<string, number>, cells: readonly unknown[], where: string): object {
   const row: Record<string, unknown> = {};
   for (const [key, column] of Object.entries(columns)) {
-    const place = places[key];
     const at = `${where} "${column.headings[0]}"`;
-    const cell: Cell = place === undefined ? null : readCell(cells[place], () => at);
+    const cell = readCell(cells[places[key]!], () => at);
     if (cell !== null && !(cell === 0 && column.kind.zeroIsBlank)) row[key] = column.kind.readCell(cell, at);
     else if (column.optional) row[key] = undefined;
     else throw new DomainError("unavailable", `${at} is blank: enter ${column.kind.must}`);

@@ -4,7 +4,8 @@ import { fauteux2014 } from "../../core/reference/fauteux-2014";
 import { wilson1927 } from "../../core/reference/wilson-1927";
 import type { Column } from "../columns";
 import { defineFunction, required } from "../define";
-import { cellCounts, columnInThousands, counted, type CountUnit, NO_DIAGNOSIS, noCount, unitParameter } from "./kinds";
+import { counted } from "../figure";
+import { cellCounts, columnInThousands, type CountUnit, NO_DIAGNOSIS, noCount, unitParameter } from "./kinds";
 import { countRow, limitInThousands, limitParameter, SHARE_COLUMNS, SHARE_HEADINGS, shareRow } from "./kinds-of-tests";
 
 interface Given {

@@ -4,11 +4,10 @@ import { aliShook1980 } from "../../core/reference/ali-shook-1980";
 import { definition } from "../../core/shared/source";
 import { type Column } from "../columns";
 import { defineFunction } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import {
   cappedIn,
   columnInThousands,
-  counted,
   countOfScoreText,
   countText,
   countsParameter,

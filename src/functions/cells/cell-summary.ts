@@ -11,10 +11,9 @@ import { wilsonInterval } from "../../core/shared/statistics/wilson-interval";
 import type { CellValue } from "../cell";
 import { type Column, numbersOf } from "../columns";
 import { defineFunction } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import {
   columnInThousands,
-  counted,
   countOfScoreText,
   countsParameter,
   countText,

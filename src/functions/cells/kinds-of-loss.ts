@@ -12,10 +12,10 @@ import { green2006 } from "../../core/reference/green-2006";
 import { definition, type Source } from "../../core/shared/source";
 import { type Column, smallNumbersOf } from "../columns";
 import { type Remarks, type Step, withDefault } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import type { ScalarKind } from "../kind";
 import { scalarKind } from "../scalars";
-import { columnInThousands, counted, type CountUnit, noCount, remarkOnCapped } from "./kinds";
+import { columnInThousands, type CountUnit, noCount, remarkOnCapped } from "./kinds";
 
 /** Other words for the default model. */
 const EXTENSION_WORDS = new Set(["extension", "extensiontable", "usextension"]);

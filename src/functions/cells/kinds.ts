@@ -3,7 +3,7 @@ import type { TankTotals } from "../../core/cells/tank";
 import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { type Column, columnOf, numbersOf, rowName } from "../columns";
 import { required, type Remarks, withDefault } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { choice, number } from "../scalars";
 
 export type CountUnit = "thousand" | "cells/mL";
@@ -179,11 +179,6 @@ export function cappedIn(thousands: ArrayLike<number>): number {
 export function remarkOnTank({ withoutCount, withoutMilk }: TankTotals, remarks: Remarks): void {
   if (withoutCount > 0) remarks.add(`${counted(withoutCount, "row")} with milk left out: no count`);
   if (withoutMilk > 0) remarks.add(`${counted(withoutMilk, "row")} with a count left out: no milk`);
-}
-
-/** "1 row", "3 rows". */
-export function counted(number: number, one: string): string {
-  return number === 1 ? `1 ${one}` : `${number} ${one}s`;
 }
 
 export const NO_DIAGNOSIS =

@@ -8,9 +8,8 @@ import { wilsonInterval } from "../../core/shared/statistics/wilson-interval";
 import type { CellValue } from "../cell";
 import { type Column, columnOf } from "../columns";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { choice } from "../scalars";
-import { counted } from "./kinds";
 import { FEW_COWS } from "./kinds-of-tests";
 
 type YesNo = "yes" | "no";

@@ -6,12 +6,12 @@ import { type DaySerial, isoDate } from "../../core/shared/days";
 import { DomainError } from "../../core/shared/domain-error";
 import { type Column, columnOf, numbersOf, rowName } from "../columns";
 import { defineFunction, required, withDefault } from "../define";
+import { counted } from "../figure";
 import { choice, date, number } from "../scalars";
 import {
   cappedIn,
   cellCounts,
   columnInThousands,
-  counted,
   countText,
   type CountUnit,
   inUnit,

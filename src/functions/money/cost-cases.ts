@@ -2,9 +2,8 @@ import { costByLesion, mixedBasis, totalCost } from "../../core/money/case-costs
 import { dolecheck2019 } from "../../core/reference/dolecheck-2019";
 import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { lesions as lesionsKind, SOUND } from "../claws/kinds";
-import { counted } from "../cells/kinds";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { costOf, costs as costsKind } from "./kinds";
 
 export const costCases = defineFunction({

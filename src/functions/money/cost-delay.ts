@@ -1,7 +1,6 @@
 import { robcis2023 } from "../../core/reference/robcis-2023";
-import { counted } from "../cells/kinds";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { number } from "../scalars";
 import { money } from "./kinds";
 

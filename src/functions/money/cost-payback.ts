@@ -1,7 +1,6 @@
 import { definition } from "../../core/shared/source";
-import { counted } from "../cells/kinds";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { number } from "../scalars";
 import { money } from "./kinds";
 

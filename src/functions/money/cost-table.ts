@@ -4,9 +4,8 @@ import { dolecheck2019 } from "../../core/reference/dolecheck-2019";
 import type { CellValue } from "../cell";
 import { lesions as lesionsKind, SOUND } from "../claws/kinds";
 import type { Column } from "../columns";
-import { counted } from "../cells/kinds";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { costOf, costs as costsKind } from "./kinds";
 
 const HEADINGS: readonly CellValue[] = ["Code", "Lesion", "Cases", "Cost per case", "Cost", "Share of cost"];
