@@ -35,8 +35,9 @@ export function entered(
   if (typeof input !== "string") throw new HostError("InvalidArgument", `a cell cannot hold ${typeof input}`);
   if (input.startsWith("'")) return textOf(input.slice(1));
   if (numberFormat === "@") return textOf(input);
-  // eslint-disable-next-line no-control-regex -- control characters before a formula do not hide it
-  const typed = input.replace(/^[\u0000-\u0020]+/, "");
+  // Neither control characters and blanks before a formula nor the wide signs of an East Asian keyboard hide it.
+  // eslint-disable-next-line no-control-regex -- control characters are what is looked for
+  const typed = input.replace(/^[\u0000-\u0020\u00a0\u3000]+/, "").replace(/^[\uff1d\uff0b\uff0d\uff20]/, narrow);
   if (/^[=@+-]./s.test(typed) && !NUMBER.test(typed)) return formulaOf(typed);
   if (NUMBER.test(typed)) return { value: numberOf(typed) };
   if (DATE.test(typed)) return { value: 45_000, numberFormat: "m/d/yyyy" };
@@ -44,6 +45,8 @@ export function entered(
   if (trueWords.has(typed.toLowerCase())) return { value: true };
   return textOf(input);
 }
+
+const narrow = (wide: string): string => String.fromCharCode(wide.charCodeAt(0) - 0xfee0);
 
 const NUMBER = /^[-+]?(\d[\d.,]*|\.\d+)(e[-+]?\d+)?\s*%?$/i;
 const DATE = /^\d{1,4}[-/.]\d{1,2}([-/.]\d{1,4})?$|^\d{1,2} (jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/i;

@@ -20,6 +20,7 @@ describe("text for a cell", () => {
 describe("the text mark", () => {
   test.each([
     ...["=1+1", "+1", "-1", "-", "@x", "\t=1", "\n=1", " =1", "'=1", "'x"],
+    ...["\u00a0=1", "\u3000=1", '"=1"', "\uff1d1+1", "\uff0b1", "\uff0d1", "\uff20x"],
     ...["007", "1/2", "2024-02-03", "3 Mar", "Mar 3", "12 %", "1e5", "B7", "M4.1", "#N/A", "TRUE", "False", "½"],
   ])("%j needs it", (text) => {
     expect(needsTextMark(text)).toBe(true);
