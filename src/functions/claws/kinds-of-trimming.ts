@@ -1,6 +1,7 @@
 import { defaultTrimRules, type TrimOccasion, trimOccasions, type TrimRule } from "../../core/claws/next-trim";
 import type { Claw, Limb } from "../../core/claws/reference-claw";
 import type { Landmark } from "../../core/claws/toe-length";
+import { invalid } from "../../core/shared/domain-error";
 import type { CellValue } from "../cell";
 import type { Kind } from "../kind";
 import { choice, number, scalarKind } from "../scalars";
@@ -82,7 +83,11 @@ const lactationNumber = number({
 export const lactation = scalarKind<number>({
   ...lactationNumber,
   must: `${lactationNumber.must}, or "heifer"`,
-  readCell: (cell, where) => (/^heifer$/i.test(String(cell)) ? 0 : lactationNumber.readCell(cell, where)),
+  readCell(cell, where) {
+    if (typeof cell !== "string" || /\d/.test(cell)) return lactationNumber.readCell(cell, where);
+    if (/^heifer$/i.test(cell)) return 0;
+    throw invalid(where, this.must, cell);
+  },
 });
 
 export const ageYears = number({ unit: "years", min: 1, max: 25, reason: "age of a cow in years", zeroIsBlank: true });

@@ -128,7 +128,7 @@ export const lesionRate = defineFunction({
       { label: "Cow-years", working: `${cowDays} / ${DAYS_A_YEAR}`, value: figure(cowDays / DAYS_A_YEAR) },
       {
         label: "Per 100 cow-years",
-        working: `${newCases} / ${figure(cowDays / DAYS_A_YEAR)} × 100`,
+        working: `${newCases} / (${cowDays} / ${DAYS_A_YEAR}) × 100`,
         value: figure(Number(rate)),
       },
       { label: "95 % limits", working: "exact Poisson", value: `${figure(low)} to ${figure(high)}` },
