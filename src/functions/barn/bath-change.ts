@@ -2,6 +2,7 @@ import { milkingsUntilChange } from "../../core/barn/footbath";
 import { cook2012 } from "../../core/reference/cook-2012";
 import { solano2017 } from "../../core/reference/solano-2017";
 import { defineFunction, required, withDefault } from "../define";
+import { counted } from "../figure";
 import { number } from "../scalars";
 import { someCows } from "./kinds";
 
@@ -47,9 +48,13 @@ export const bathChange = defineFunction({
   steps: ({ cows, passesLimit, milkings }, result) => [
     {
       label: "Milkings a fill",
-      working: `${passesLimit} passes / ${cows} cows, rounded down`,
+      working: `${passesLimit} passes / ${counted(cows, "cow")}, rounded down`,
       value: String(Math.floor(passesLimit / cows)),
     },
-    { label: "Left", working: `less ${milkings} done`, value: String(result) },
+    {
+      label: "Left",
+      working: `${Math.floor(passesLimit / cows)} − ${milkings} done, not under 0`,
+      value: String(result),
+    },
   ],
 });

@@ -1,6 +1,6 @@
 import { definition } from "../../core/shared/source";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { metres, someCows } from "./kinds";
 
 const CM_PER_M = 100;
@@ -23,6 +23,10 @@ export const bunkSpace = defineFunction({
   ],
   compute: ({ lengthM, cows }) => (lengthM * CM_PER_M) / cows,
   steps: ({ lengthM, cows }, result) => [
-    { label: "Space", working: `${lengthM} m × 100 / ${cows} cows`, value: `${figure(Number(result), 1)} cm` },
+    {
+      label: "Space",
+      working: `${lengthM} m × 100 / ${counted(cows, "cow")}`,
+      value: `${figure(Number(result), 1)} cm`,
+    },
   ],
 });

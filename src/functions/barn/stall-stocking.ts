@@ -1,6 +1,6 @@
 import { definition } from "../../core/shared/source";
 import { defineFunction, required } from "../define";
-import { figure } from "../figure";
+import { counted, figure } from "../figure";
 import { someCows } from "./kinds";
 
 export const stallStocking = defineFunction({
@@ -21,6 +21,10 @@ export const stallStocking = defineFunction({
   ],
   compute: ({ cows, stalls }) => cows / stalls,
   steps: ({ cows, stalls }, result) => [
-    { label: "Stocking", working: `${cows} cows / ${stalls} stalls`, value: `${figure(Number(result) * 100, 1)} %` },
+    {
+      label: "Stocking",
+      working: `${counted(cows, "cow")} / ${counted(stalls, "stall")}`,
+      value: `${figure(Number(result) * 100, 1)} %`,
+    },
   ],
 });
