@@ -23,8 +23,9 @@ export interface OpenJob {
 
 /** What the workbook tells of a cow on a day. */
 export interface CowFacts {
-  /** Lactation and days in milk on the day; null where not known, days in milk also when she is dry. */
+  /** Lactation on the day, 0 for a heifer before her first calving; null where not known. */
   readonly lactation: number | null;
+  /** Null where not known, and when she is dry or has not calved. */
   readonly daysInMilk: number | null;
   /** Days until she is dried off; null where no day is written or it has passed. */
   readonly dryOffInDays: number | null;
@@ -56,7 +57,7 @@ export function cowFacts(
   const scores = herd.scores.of(name);
   const past = findings.filter(({ date }) => date !== null && date <= day);
   return {
-    ...lactationOn(cow, day),
+    ...lactationOn(cow, day, herd.cows.tellsCalvings),
     earlier: past.filter(({ date }) => date! < day).sort((a, b) => b.date! - a.date! || b.index - a.index),
     sameDay: past.filter(({ date }) => date === day),
     scoreOnDay: scores.find(({ date }) => date === day),
@@ -66,13 +67,21 @@ export function cowFacts(
   };
 }
 
+/** An animal that is older and has no calving written has more likely one missing. Common practice, no source. */
+const OLDEST_HEIFER_DAYS = 3 * DAYS_A_YEAR;
+
 function lactationOn(
   cow: Cow | undefined,
   day: DaySerial,
+  tellsCalvings: boolean,
 ): Pick<CowFacts, "lactation" | "daysInMilk" | "dryOffInDays"> {
-  const { lactation = null, calved = null, dryOff = null } = cow ?? {};
-  if (calved === null || calved > day)
-    return { lactation: calved === null ? lactation : null, daysInMilk: null, dryOffInDays: null };
+  const { lactation = null, calved = null, dryOff = null, born = null } = cow ?? {};
+  const none = { daysInMilk: null, dryOffInDays: null };
+  if (calved !== null && calved > day) return { lactation: lactation === 1 ? 0 : null, ...none };
+  if (calved === null) {
+    const isYoung = cow !== undefined && (born === null || day - born <= OLDEST_HEIFER_DAYS);
+    return { lactation: lactation === null && tellsCalvings && isYoung ? 0 : lactation, ...none };
+  }
   const ends = dryOff !== null && dryOff > calved ? dryOff : null;
   const days = day - calved;
   const milking = (ends === null || day < ends) && days <= DAYS_IN_MILK[1];

@@ -16,11 +16,14 @@ export interface Cow extends HerdRow<typeof cowsTable> {
 /** The cows of the workbook, to be found by number or name. */
 export class CowList {
   readonly all: readonly Cow[];
+  /** Whether the list has a place for lactation and calving: where both are blank she then has not calved. */
+  readonly tellsCalvings: boolean;
   readonly #byKey = new Map<string, Cow>();
   readonly #keys: readonly string[];
 
   constructor(content: TableContent) {
     const column = columnOf(content, "Cow");
+    this.tellsCalvings = ["Lactation", "Calved"].every((heading) => columnOf(content, heading) >= 0);
     const cows: Cow[] = [];
     readHerdTable(cowsTable, content).rows.forEach((row, index) => {
       const cell = content.rows[index]?.[column] ?? null;

@@ -72,14 +72,18 @@ function isBlank(cell: PlainCell): boolean {
   return cell === null || (typeof cell === "string" && cell.trim() === "");
 }
 
-/** undefined where the cell holds no value of the column's kind. */
-function valueOf({ holds, choices, limits }: ColumnDefinition, cell: PlainCell): string | number | undefined {
+/** undefined where the cell holds no value of the column's kind; null where a word that it may hold stands for none. */
+function valueOf(
+  { holds, choices, limits, words }: ColumnDefinition,
+  cell: PlainCell,
+): string | number | null | undefined {
   if (typeof cell === "boolean" || cell === null) return undefined;
   if (TEXT_KINDS.has(holds)) {
     const text = String(cell).trim();
     if (holds !== "choice") return text;
     return choices?.find((choice) => foldHeading(choice) === foldHeading(text));
   }
+  if (typeof cell === "string" && words?.some((word) => foldHeading(word) === foldHeading(cell)) === true) return null;
   if (typeof cell !== "number" || !Number.isFinite(cell)) return undefined;
   if (holds === "day") return cell >= FIRST_DAY && cell <= LAST_DAY ? Math.floor(cell) : undefined;
   if (holds === "whole number" && !Number.isInteger(cell)) return undefined;
@@ -89,12 +93,13 @@ function valueOf({ holds, choices, limits }: ColumnDefinition, cell: PlainCell):
 const TEXT_KINDS: ReadonlySet<ColumnKind> = new Set<ColumnKind>(["cow", "choice", "lesion", "text"]);
 
 /** What a column holds, for a message. */
-export function describeColumn({ holds, choices, limits, unit }: ColumnDefinition): string {
+export function describeColumn({ holds, choices, limits, unit, words = [] }: ColumnDefinition): string {
   if (holds === "choice") return (choices ?? []).join(", ").replace(/, ([^,]*)$/, " or $1");
   if (holds === "day") return "a date";
   if (holds === "cow") return "a cow's number or name";
   if (holds === "lesion") return "a lesion code";
   if (holds === "text") return "text";
   const range = limits === undefined ? "" : ` from ${limits[0]} to ${limits[1]}`;
-  return `a ${holds}${range}${unit === undefined ? "" : ` ${unit}`}`;
+  const figure = `a ${holds}${range}${unit === undefined ? "" : ` ${unit}`}`;
+  return [figure, ...words].join(", or ");
 }

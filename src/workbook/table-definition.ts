@@ -15,6 +15,8 @@ export interface ColumnDefinition {
   readonly choices?: readonly string[];
   /** Smallest and largest value that a number column takes. */
   readonly limits?: readonly [number, number];
+  /** Words that may stand in a number column in place of a number. */
+  readonly words?: readonly string[];
   /** A row without it is of no use. */
   readonly required?: boolean;
   /** Formula of a calculated column, as typed, without "=". Such a column is never filled in by hand. */

@@ -29,6 +29,8 @@ export const ZONES = [0, 12] as const;
 export const TOE_MM = [30, 200] as const;
 /** No cow calves more often than this. */
 export const LACTATIONS = [1, 20] as const;
+/** Stands in place of a lactation before the first calving. */
+export const HEIFER = "heifer";
 /** A lactation that lasts longer has a calving missing. */
 export const DAYS_IN_MILK = [0, 1500] as const;
 /** Beyond what a cow gives in a day. */

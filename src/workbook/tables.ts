@@ -6,6 +6,7 @@ import {
   DAYS_IN_MILK,
   FEET,
   GROUPS,
+  HEIFER,
   LACTATIONS,
   LANDMARKS,
   MILK_KG,
@@ -77,7 +78,8 @@ export const findingsTable = {
       heading: "Lactation",
       holds: "whole number",
       limits: LACTATIONS,
-      about: "Her lactation on that day.",
+      words: [HEIFER],
+      about: `Her lactation on that day; ${HEIFER} before her first calving.`,
     },
     {
       key: "daysInMilk",

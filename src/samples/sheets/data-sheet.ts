@@ -106,7 +106,14 @@ const DECIMALS: Readonly<Record<string, string>> = {
 };
 
 /** What a column takes when it is typed into; nothing is checked where any text goes. */
-function ruleOf({ heading, holds, about, choices, limits }: ColumnDefinition): Omit<NewValidation, "area"> | undefined {
+function ruleOf({
+  heading,
+  holds,
+  about,
+  choices,
+  limits,
+  words = [],
+}: ColumnDefinition): Omit<NewValidation, "area"> | undefined {
   const prompt = about;
   if (holds === "choice" && choices !== undefined) {
     const source = `"${choices.join(",")}"`;
@@ -131,7 +138,7 @@ function ruleOf({ heading, holds, about, choices, limits }: ColumnDefinition): O
   return {
     rule: { type, from, to },
     prompt,
-    refusal: `${heading} must be ${what} from ${from} to ${to}.`,
+    refusal: `${heading} must be ${[`${what} from ${from} to ${to}`, ...words].join(", or ")}.`,
     warnOnly: true,
   };
 }

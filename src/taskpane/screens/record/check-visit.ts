@@ -68,8 +68,10 @@ function checkCow(state: RecordState, at: CowAtHand | undefined): Problem[] {
   if (cow.left !== null && cow.left < date)
     problems.push(ask("cow", `left:${cow.name}:${date}`, `Cow ${cow.name} left on ${isoDate(cow.left)}. Is it she?`));
   if (facts.sameDay.length > 0) problems.push(tell("cow", `Already entered on this day: ${sameDayText(facts)}.`));
-  if (cow.calved !== null && cow.calved > date)
-    problems.push(tell("cow", `She calved on ${isoDate(cow.calved)}, later than this day: lactation is left blank.`));
+  if (cow.calved !== null && cow.calved > date) {
+    const then = facts.lactation === 0 ? "she was a heifer then" : "lactation is left blank";
+    problems.push(tell("cow", `She calved on ${isoDate(cow.calved)}, later than this day: ${then}.`));
+  }
   return problems;
 }
 

@@ -7,7 +7,7 @@ import { lesionOf } from "../../../herd/cow-facts";
 import type { PlainCell } from "../../../workbook/port";
 import type { ColumnDefinition, TableDefinition } from "../../../workbook/table-definition";
 import { type Change, isDay, type NewRow, type TableContent, type TypedValue } from "../../../workbook/table-port";
-import { findingsTable, scoresTable } from "../../../workbook/tables";
+import { findingsTable, HEIFER, scoresTable } from "../../../workbook/tables";
 import { counted } from "../../format";
 import { careOf, treatmentText } from "./care";
 import { measuredFeet } from "./check";
@@ -64,7 +64,9 @@ function rowHead(state: RecordState, at: CowAtHand, date: DaySerial): Values {
   return {
     date: { day: date },
     cow: cowCell(state, at),
-    ...(takes(content, headingOf("lactation")) ? { lactation: at.facts.lactation } : {}),
+    ...(takes(content, headingOf("lactation"))
+      ? { lactation: at.facts.lactation === 0 ? HEIFER : at.facts.lactation }
+      : {}),
     ...(takes(content, headingOf("daysInMilk")) ? { daysInMilk: at.facts.daysInMilk } : {}),
   };
 }
