@@ -8,7 +8,7 @@ import { columnsOf } from "./result-columns";
 /** In characters. Numbers and days fit into the narrowest column. */
 const NARROWEST = { labels: 34, others: 15 } as const;
 /** Longer labels and texts would push the figures off the page. */
-const WIDEST = { labels: 58, texts: 44 } as const;
+const WIDEST = { labels: 58, texts: 48, headings: 22 } as const;
 /** A text column whose rows are not known yet: it holds the longest name of a lesion. */
 const USUAL_TEXT = 38;
 /** Room at the sides of a cell. */
@@ -28,13 +28,19 @@ export function columnWidths(
   const widen = (place: number, characters: number, widest: number): void => {
     widths[place] = Math.max(widths[place] ?? 0, Math.min(characters, widest));
   };
-  for (const [label] of cells) if (label?.look === "label") widen(0, lengthOf(label.value ?? null), WIDEST.labels);
+  for (const row of cells) if (row[0]?.look === "label") widen(0, lengthOf(row[0].value ?? null), WIDEST.labels);
   for (const part of block.parts) {
+    headingsOf(part, specOf).forEach((heading, place) => widen(place, lengthOf(heading), WIDEST.headings));
     const rows = rowsOf(part, computed);
     for (const place of textColumns(part, specOf))
       widen(place, rows === undefined ? USUAL_TEXT : longest(rows, place), WIDEST.texts);
   }
   return widths;
+}
+
+function headingsOf(part: Part, specOf: SpecOf): readonly string[] {
+  if (part.kind === "figure") return [];
+  return (part.kind === "series" ? part.columns : columnsOf(part.of, specOf)).map(({ heading }) => heading);
 }
 
 /** The columns of a table that hold texts. */
