@@ -39,7 +39,7 @@ function modelKind(models: readonly LossModel[], time: Time): ScalarKind<string>
     must,
     zeroIsBlank: true,
     readCell(cell, where) {
-      const text = typeof cell === "boolean" ? "" : String(cell);
+      const text = String(cell);
       const found = names.find((name) => bare(name) === bare(text));
       if (found !== undefined) return found;
       if (EXTENSION_WORDS.has(bare(text))) return names[0]!;
