@@ -1,6 +1,6 @@
 import { DomainError } from "../../../src/core/shared/domain-error";
 import type { FunctionSpec } from "../../../src/functions/define";
-import { evaluate } from "../../../src/functions/evaluate";
+import { evaluate, explain } from "../../../src/functions/evaluate";
 import { lameCases } from "../../../src/functions/claws/lame-cases";
 import { lameSample } from "../../../src/functions/claws/lame-sample";
 import { lameShare } from "../../../src/functions/claws/lame-share";
@@ -103,6 +103,18 @@ describe("HERD.LAME.CASES", () => {
       [2, 45_307, 1],
     ];
     expect(states("1-5", ...rows)).toEqual(["new", "unconfirmed", "unconfirmed", "sound", "sound", "unconfirmed"]);
+  });
+
+  // Cow 1: unconfirmed, sound, sound, new; cow 2: unconfirmed, lame, recovered from the second sound score on.
+  test("the working counts the states", () => {
+    const rows = [[1, 0, 1], [1, 7, 1], [1, 14, 1], [1, 21, 4], [2, 0, 3], [2, 7, 3], [2, 14, 1], [2, 21, 1]] as const; // prettier-ignore
+    const part = (place: 0 | 1 | 2, from = 0) => column(...rows.map((row) => from + row[place]));
+    const { steps } = explain(lameCases, [part(0), part(1, 45_300), part(2), "1-5"]);
+    expect(steps.slice(-3).map(({ label, value: count }) => [label, count])).toEqual([
+      ["New cases", "1"],
+      ["Recovered", "1"],
+      ["Unconfirmed", "2"],
+    ]);
   });
 
   test("on the scale 0-3 two scores of 2, or one of 3", () => {

@@ -75,6 +75,12 @@ describe("HERD.LESION.RATE", () => {
     expect(message(lesionRate, call(["SU", "AF"], "SU", 36_525))).toMatch(/^invalid: lesions row 2 .*"AF".* AC/);
   });
 
+  test("an unknown lesion asked for is told one near code or several, or none where none is near", () => {
+    expect(message(lesionRate, call(["SU"], "WFL", 36_525))).toMatch(/got "WFL": nearest known codes are WL, WLF$/);
+    expect(message(lesionRate, call(["SU"], "digital dermatitsi", 36_525))).toMatch(/: nearest known code is DD$/);
+    expect(message(lesionRate, call(["SU"], "xyzzy", 36_525))).toMatch(/got "xyzzy"$/);
+  });
+
   test("an unknown lesion asked for gives #N/A with the nearest code", () => {
     expect(message(lesionRate, call(["SU"], "WLD", 36_525))).toMatch(/^unavailable: lesion .*WL/);
   });

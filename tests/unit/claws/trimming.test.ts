@@ -7,7 +7,7 @@ import { toeCut } from "../../../src/functions/claws/toe-cut";
 import { toeMinimum } from "../../../src/functions/claws/toe-minimum";
 import { toeSole } from "../../../src/functions/claws/toe-sole";
 import { trimPlan } from "../../../src/functions/claws/trim-plan";
-import { evaluate } from "../../../src/functions/evaluate";
+import { evaluate, explain } from "../../../src/functions/evaluate";
 
 test("CLAW.REFERENCE knows feet by code and in plain words", () => {
   for (const foot of ["LH", "rh", "hind", "left hind", "Rear Right", "HL", "RR"])
@@ -96,6 +96,8 @@ describe("TOE.SOLE", () => {
   test("is flagged under 7 mm only", () => {
     expect(evaluate(toeSole, [79.7, "inner"]).remarks).toHaveLength(1);
     expect(evaluate(toeSole, [79.8, "inner"]).remarks).toEqual([]);
+    const meaning = (length: number) => explain(toeSole, [length, "inner"]).steps.at(-1)!.value;
+    expect([meaning(79.7), meaning(79.8)]).toEqual(["caution", "enough"]);
   });
 });
 
