@@ -1,3 +1,4 @@
+import { invalid } from "../../core/shared/domain-error";
 import { minerals } from "../../core/ration/mineral-need";
 import { choice, number, scalarKind } from "../scalars";
 
@@ -17,7 +18,11 @@ const milkKg = number({ unit: "kg", min: 0.1, max: 90, reason: "milk of a cow in
 export const dailyMilk = scalarKind<number>({
   ...milkKg,
   must: `${milkKg.must}, or "dry"`,
-  readCell: (cell, where) => (/^dry$/i.test(String(cell)) ? 0 : milkKg.readCell(cell, where)),
+  readCell(cell, where) {
+    if (typeof cell !== "string" || /\d/.test(cell)) return milkKg.readCell(cell, where);
+    if (/^dry$/i.test(cell)) return 0;
+    throw invalid(where, this.must, cell);
+  },
 });
 
 export const mgPerDay = number({

@@ -3,7 +3,7 @@ import { rationBiotin } from "../../../src/functions/ration/ration-biotin";
 import { rationCheck } from "../../../src/functions/ration/ration-check";
 import { rationNeed } from "../../../src/functions/ration/ration-need";
 import { rationSupply } from "../../../src/functions/ration/ration-supply";
-import { told } from "../cells/call";
+import { refusal, told } from "../cells/call";
 
 type Case = readonly [spec: FunctionSpec, args: readonly unknown[], steps: string[][]];
 
@@ -70,4 +70,11 @@ const cases: readonly Case[] = [
 
 test.each(cases.map((one) => [one[0].id, one] as const))("the working of %s", (_, [spec, args, steps]) => {
   expect(told(spec, ...args)).toEqual({ steps, remarks: [] });
+});
+
+test("milk that is no number is told that dry is a word for none", () => {
+  expect(refusal(rationNeed, "copper", 640, "dries off", 25)).toEqual({
+    kind: "invalid",
+    message: 'milkKg must be a number from 0.1 to 90 kg, or "dry"; got "dries off"',
+  });
 });
