@@ -54,6 +54,17 @@ describe("what the engine gets wrong, mended", () => {
     expect(result.block("I1:N5")).toEqual(columns);
   });
 
+  test("inverted-index: an error among cells stays one in every comparison, however often it is asked", async () => {
+    // Expected as LibreOffice computes the same with SUMPRODUCT.
+    const asked = ["(A1:A3>=2)*1", "(A1:A3=5)*1", '(A1:A3<>"")*1', "--(A1:A3=9)"];
+    const formulas = asked.flatMap((formula, index) => [
+      [`B${index + 1}`, `=SUM(${formula})`] as const,
+      [`C${index + 1}`, `=SUM(${formula})`] as const,
+    ]);
+    const result = await answers({ Data: { A1: 5, A2: "#DIV/0!", A3: 3, ...Object.fromEntries(formulas) } });
+    expect(result.block("B1:C4")).toEqual(asked.map(() => ["#DIV/0!", "#DIV/0!"]));
+  });
+
   test("result-position, minifs: results are compared, not the cells where their formula stands; none found is 0", async () => {
     const cells = { A1: 10, A2: 5, A3: 7, B1: 1, B2: 2, B3: 3, D1: 1, D2: 7, D3: 3 };
     const first = "MINIFS(A1:A3,B1:B3,D1:D3)";

@@ -132,6 +132,7 @@ const year: readonly Condition[] = [
   { column: column("Findings", "date"), is: ">", than: arithmetic(input("visit"), "-", EXAMINED_DAYS) },
   { column: column("Findings", "date"), is: "<=", than: input("visit") },
 ];
+const looked = column("Findings", "cow");
 const present: readonly Condition[] = [
   { column: column("Cows", "cow"), is: "filled" },
   { column: column("Cows", "left"), is: "=", than: "" },
@@ -185,7 +186,12 @@ export const visitReport: Block = {
       value: dayIn(
         "visit",
         "Day of the visit",
-        countFound(filtered(column("Cows", "cow"), ...present), filtered(column("Findings", "cow"), ...year)),
+        // A count of places passes over an error among the cows; the two counts before it do not.
+        iff(
+          is(arithmetic(part("herd"), "*", countOf({ column: looked, is: "filled" }, ...year)), "=", 0),
+          0,
+          countFound(filtered(column("Cows", "cow"), ...present), filtered(looked, ...year)),
+        ),
       ),
       format: "0",
     },

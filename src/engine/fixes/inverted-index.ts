@@ -6,10 +6,17 @@ type ColumnIndex = Map<unknown, Set<number>>;
 /** First and last row of a part of a column. */
 type RowRange = readonly [number, number];
 
+/** Which rows of a column the index answers for, and which it does not. */
+interface RowsToUse {
+  readonly rowsInCache: readonly RowRange[];
+  readonly rowsNotInCache: readonly RowRange[];
+}
+
 interface IndexInternals {
   readonly _cache: Map<string, Map<string, Map<number, ColumnIndex>>>;
   shouldContinueBuildingCache(unitId: string, sheetId: string, column: number, row: number): boolean;
   set(unitId: string, sheetId: string, column: number, value: Value, row: number, isForceUpdate?: boolean): void;
+  canUseCache(unitId: string, sheetId: string, column: number, firstRow: number, lastRow: number): RowsToUse;
   getCellPositions(
     unitId: string,
     sheetId: string,
@@ -28,7 +35,7 @@ function blankKey(index: IndexInternals): unknown {
 }
 
 /**
- * Two mends of the index by which a column is compared with one value.
+ * Three mends of the index by which a column is compared with one value.
  *
  * The engine looks a computed cell up under every value of its column before it enters the new one, so that the cost
  * grows with the square of the rows. Here each column also knows under which value a row stands.
@@ -36,6 +43,9 @@ function blankKey(index: IndexInternals): unknown {
  * It holds 0 for equal to "", and the text "1" for equal to the number 1, once a column has been read before. Source:
  * Microsoft, "Calculation operators and precedence in Excel", and ISO/IEC 29500-1, 18.17.2.2: a number never equals a
  * text; a blank cell equals 0, "" and FALSE.
+ *
+ * It compares the errors of a column that has been read before as if they were texts, or passes over them. Here such a
+ * column is compared cell by cell, and every error is the outcome of its row, as LibreOffice 7.4 has it.
  */
 export function fixInvertedIndex(): void {
   const index = CELL_INVERTED_INDEX_CACHE as unknown as IndexInternals;
@@ -53,6 +63,12 @@ export function fixInvertedIndex(): void {
     list.add(row);
     rows.set(row, list);
   };
+  const { canUseCache } = index;
+  index.canUseCache = function (unitId, sheetId, column, firstRow, lastRow) {
+    const values = index._cache.get(unitId)?.get(sheetId)?.get(column);
+    if (values !== undefined && holdsAnError(values)) return { rowsInCache: [], rowsNotInCache: [] };
+    return canUseCache.call(this, unitId, sheetId, column, firstRow, lastRow);
+  };
   index.getCellPositions = function (unitId, sheetId, column, value, rowsInCache) {
     const values = index._cache.get(unitId)?.get(sheetId)?.get(column);
     if (values === undefined) return undefined;
@@ -62,6 +78,11 @@ export function fixInvertedIndex(): void {
     );
     return { errorType: null, matchingRows };
   };
+}
+
+function holdsAnError(values: ColumnIndex): boolean {
+  for (const error of ERROR_TYPE_SET) if ((values.get(error)?.size ?? 0) > 0) return true;
+  return false;
 }
 
 /** What a blank cell equals. */
@@ -79,8 +100,8 @@ function entry<K, V>(map: Map<K, V>, key: K, make: () => V): V {
   return value;
 }
 
-/** The case of texts does not matter. */
+/** The case of texts does not matter; errors are told by theirs. */
 function indexKey(value: Value, blank: unknown): unknown {
   if (value === null || value === undefined) return blank;
-  return typeof value === "string" ? value.toLowerCase() : value;
+  return typeof value === "string" && !ERROR_TYPE_SET.has(value as ErrorType) ? value.toLowerCase() : value;
 }
