@@ -39,6 +39,7 @@ export async function openTrial(options: BrowserContextOptions = {}): Promise<Tr
   browser ??= await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
   const { context, leave } = await contextFor(browser, options);
   const page = await context.newPage();
+  page.setDefaultTimeout(PATIENCE_MS);
   const outside: string[] = [];
   const errors: string[] = [];
   page.on("request", (request) => {
