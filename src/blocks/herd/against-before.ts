@@ -7,7 +7,7 @@ import type { Expression } from "../expression/expression";
 import { countOf } from "../expression/filtered";
 import { arithmetic, iff, is, quotient } from "../expression/operators";
 import { input, part } from "../expression/places";
-import { DAY, from, fromDay, gap, period, to, toDay } from "./inputs";
+import { DAY, DAY_OR_NONE, from, fromDay, gap, period, to, toDay } from "./inputs";
 import { cowDays, findings } from "./lesion-rates";
 import { marks } from "./new-and-repeat";
 
@@ -76,7 +76,7 @@ export const againstBefore: Block = {
       DAY,
     ),
     figure("toBefore", "up to", arithmetic(fromDay, "-", 1), DAY),
-    figure("listFrom", "The list of findings begins on", earliestDay(date), DAY),
+    figure("listFrom", "The list of findings begins on", earliestDay(date), DAY_OR_NONE),
     figure("cowDays", "Cow-days at risk, this time", cowDays, "#,##0"),
     figure(
       "cowDaysBefore",

@@ -10,6 +10,8 @@ import { arithmetic, iff, is } from "../expression/operators";
 import { asOf, input } from "../expression/places";
 
 export const DAY = ISO_DATE;
+/** A list without a day has 0 for its first. */
+export const DAY_OR_NONE = `${ISO_DATE};;"no day"`;
 
 /** The year up to the day before the one that the workbook counts from. */
 export const period: readonly BlockInput[] = [

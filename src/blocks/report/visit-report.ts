@@ -10,7 +10,7 @@ import { type Condition, countOf, filtered } from "../expression/filtered";
 import { countFound } from "../expression/lookup";
 import { arithmetic, iff, is } from "../expression/operators";
 import { asOf, input, part } from "../expression/places";
-import { DAY, dayIn } from "../herd/inputs";
+import { DAY, DAY_OR_NONE, dayIn } from "../herd/inputs";
 import { lameFrom } from "../herd/lame";
 import { findings } from "../herd/lesion-rates";
 import { scoringUpTo } from "../herd/scorings";
@@ -174,7 +174,7 @@ export const visitReport: Block = {
       id: "listFrom",
       label: "The list of findings begins on",
       value: earliestDay(column("Findings", "date")),
-      format: DAY,
+      format: DAY_OR_NONE,
       note: "Where that lies within the time before, its cases are not all in the list: the two times cannot be compared.",
     },
     ...PERIODS.flatMap(figuresOf),
