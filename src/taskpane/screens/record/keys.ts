@@ -70,7 +70,10 @@ function cowKeys(state: RecordState, key: string): RecordState | undefined {
   if (cow !== undefined) return takeCow(state, cow.name);
   if (state.entry.cow !== "") return goTo(state, fieldAfter(state, "cow"));
   const typed = state.entry.cowText.trim();
-  if (typed === "" || state.herd === undefined) return undefined;
+  if (typed === "") return undefined;
+  // Before the list of cows is read, or where there is none, she is taken as typed, so that the keys after this one go
+  // where they belong. Whether Cows has her is asked beside the field, and before anything is saved.
+  if (state.herd === undefined || state.herd.cows.all.length === 0) return takeCow(state, typed);
   // A number that nobody has: the question stands beside the field, and the keyboard stays there.
   const announced = `The table Cows has no ${typed}`;
   return { ...state, entry: { ...state.entry, cow: typed }, left: [...state.left, "cow"], announced };

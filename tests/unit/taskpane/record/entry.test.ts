@@ -1,7 +1,9 @@
 import { day } from "../../../../src/core/shared/days";
+import { rulesInForce } from "../../../../src/taskpane/rules";
 import { contentOf } from "../../../../src/taskpane/screens/record/content";
+import { initialState } from "../../../../src/taskpane/screens/record/model";
 import type { RecordState } from "../../../../src/taskpane/screens/record/state";
-import { TODAY } from "./herd";
+import { herdOf, TODAY } from "./herd";
 import { Typist } from "./typist";
 
 /** The save that the screen asks for. */
@@ -36,6 +38,30 @@ test("a cow with two findings takes fewer than 25 keys beside the numbers", asyn
     ],
   }); // prettier-ignore
   expect(typist.keystrokes).toBeLessThan(25);
+});
+
+describe("keys typed before the list of cows is read", () => {
+  const keys = (cow: string) => `${cow}⏎2lho4⏎su⏎2`;
+
+  test.each([
+    ["nothing is read", () => Promise.resolve(new Typist(initialState(TODAY, "id-1")))],
+    ["a book without cows is read", () => Typist.at({ cows: [] })],
+  ])("go where they belong while %s, and are saved as if she had been there", async (_, open) => {
+    const typist = (await open()).type(keys("12"));
+    const wanted = (await Typist.at()).type(keys("12"));
+    expect(typist.state.entry).toEqual(wanted.state.entry);
+    const herd = await herdOf();
+    typist.send({ type: "herd read", herd, rules: rulesInForce(herd.rules), past: [] }).type("⏎");
+    expect(saveOf(typist.state)).toEqual(saveOf(wanted.type("⏎").state));
+  });
+
+  test("of a number that nobody has lead to the question before anything is saved", async () => {
+    const typist = new Typist(initialState(TODAY, "id-1")).type(keys("4711"));
+    const herd = await herdOf();
+    typist.send({ type: "herd read", herd, rules: rulesInForce(herd.rules), past: [] }).type("⏎");
+    expect(typist.state.phase.kind).toBe("typing");
+    expect(typist.state.announced).toContain("The table Cows has no 4711.");
+  });
 });
 
 test("with toe lengths it still takes fewer than 25", async () => {
