@@ -1,6 +1,6 @@
-import { DomainError } from "../../../src/core/shared/domain-error";
 import type { FunctionSpec } from "../../../src/functions/define";
 import { evaluate, explain } from "../../../src/functions/evaluate";
+import { refusalOf } from "../refusal";
 
 /** The value of a call with one result, as a number. */
 export function value(spec: FunctionSpec, ...raw: unknown[]): number {
@@ -35,11 +35,5 @@ export function row(spec: FunctionSpec, label: string, ...raw: unknown[]): reado
 
 /** The error of a call that must not give a value. */
 export function refusal(spec: FunctionSpec, ...raw: unknown[]): { readonly kind: string; readonly message: string } {
-  try {
-    const { value: given } = evaluate(spec, raw);
-    throw new Error(`should be refused; gave ${JSON.stringify(given)}`);
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error;
-    return { kind: error.kind, message: error.message };
-  }
+  return refusalOf(() => evaluate(spec, raw).value);
 }

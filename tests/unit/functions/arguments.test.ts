@@ -1,21 +1,11 @@
-import { DomainError } from "../../../src/core/shared/domain-error";
 import { columnOf } from "../../../src/functions/columns";
 import { defineFunction, type FunctionSpec, optional, required, type ResultValue } from "../../../src/functions/define";
 import { evaluate } from "../../../src/functions/evaluate";
 import { choice, date, number, type NumberOptions, text } from "../../../src/functions/scalars";
 import { settingsTable } from "../../../src/functions/tables";
+import { refusalOf } from "../refusal";
 
 const shared = { group: "Test", summary: "", sources: [], limits: [], cautions: [], examples: [] };
-
-function refusal(action: () => unknown): { kind: string; message: string } {
-  try {
-    action();
-  } catch (error) {
-    if (error instanceof DomainError) return { kind: error.kind, message: error.message };
-    throw error;
-  }
-  throw new Error("should be refused");
-}
 
 /** A function of one argument that must be there and one that need not, giving what it was handed. */
 function twoArguments(result: (first: number, second: number | undefined) => ResultValue): FunctionSpec {
@@ -53,7 +43,7 @@ describe("an argument that may be left out", () => {
     [[], "0 rows by 1 column"],
     [[[]], "1 row by 0 columns"],
   ])("is no range %j", (range, shown) =>
-    expect(refusal(() => evaluate(echo, [7, range]))).toEqual({
+    expect(refusalOf(() => evaluate(echo, [7, range]))).toEqual({
       kind: "invalid",
       message: `second must be one cell; got a range of ${shown}`,
     }),
@@ -67,7 +57,7 @@ describe("an argument that may be left out", () => {
 describe("a call as a whole", () => {
   test("one argument too many is refused wherever it stands", () => {
     for (const extra of [[1], [null, 1], [1, null], [undefined, 0]])
-      expect(refusal(() => evaluate(echo, [7, 3, ...extra]))).toEqual({
+      expect(refusalOf(() => evaluate(echo, [7, 3, ...extra]))).toEqual({
         kind: "invalid",
         message: `HERD.TEST.TWO takes at most 2 arguments; got ${2 + extra.length}`,
       });
@@ -86,7 +76,7 @@ describe("a call as a whole", () => {
       ],
     ] as ResultValue[])
       // prettier-ignore
-      expect(refusal(() => evaluate(twoArguments(() => result), [1]))).toEqual({
+      expect(refusalOf(() => evaluate(twoArguments(() => result), [1]))).toEqual({
         kind: "invalid",
         message:
           "the result is not a finite number: one of the arguments is far outside what can be computed",
@@ -107,7 +97,7 @@ describe("a call as a whole", () => {
       steps: () => [],
     });
     expect(evaluate(columns, [null, [["a"], ["b"]], [[1], [2]]]).value).toBe(2);
-    expect(refusal(() => evaluate(columns, [null, [["a"], ["b"]], [[1]]]))).toEqual({
+    expect(refusalOf(() => evaluate(columns, [null, [["a"], ["b"]], [[1]]]))).toEqual({
       kind: "invalid",
       message: "third must have as many rows as other (2); got 1",
     });
@@ -116,7 +106,7 @@ describe("a call as a whole", () => {
 
 describe("a number", () => {
   const refused = (options: NumberOptions, given: unknown): string =>
-    refusal(() => number(options).read(given, "x")).message;
+    refusalOf(() => number(options).read(given, "x")).message;
 
   test.each<[NumberOptions, unknown, string]>([
     [{}, "two", 'x must be a number; got "two"'],
@@ -130,12 +120,12 @@ describe("a number", () => {
   ])("with %j and %j", (options, given, message) => expect(refused(options, given)).toBe(message));
 
   test("that is text is a fault of the cell, a blank something missing", () => {
-    expect(refusal(() => number().read("2", "x")).kind).toBe("invalid");
-    expect(refusal(() => number().read(" ", "x"))).toEqual({
+    expect(refusalOf(() => number().read("2", "x")).kind).toBe("invalid");
+    expect(refusalOf(() => number().read(" ", "x"))).toEqual({
       kind: "unavailable",
       message: "x is blank: enter a number",
     });
-    expect(refusal(() => number({ zeroIsBlank: true }).read(0, "x")).kind).toBe("unavailable");
+    expect(refusalOf(() => number({ zeroIsBlank: true }).read(0, "x")).kind).toBe("unavailable");
     expect(number().read(0, "x")).toBe(0);
     expect(number().zeroIsBlank).toBe(false);
     expect(number({ zeroIsBlank: true }).zeroIsBlank).toBe(true);
@@ -143,22 +133,22 @@ describe("a number", () => {
 });
 
 test("a date that is text is a fault of the cell", () => {
-  expect(refusal(() => date().read("20.2.24", "x"))).toEqual({
+  expect(refusalOf(() => date().read("20.2.24", "x"))).toEqual({
     kind: "invalid",
     message: 'x must be a date; got the text "20.2.24": turn the cell into a date',
   });
-  expect(refusal(() => date().read(true, "x"))).toEqual({ kind: "invalid", message: "x must be a date; got TRUE" });
+  expect(refusalOf(() => date().read(true, "x"))).toEqual({ kind: "invalid", message: "x must be a date; got TRUE" });
 });
 
 test("words are compared without case, spaces, hyphens and underscores", () => {
   const kind = choice(["all samples", "one"], { "no.": "one" });
   expect(["All Samples", "all_samples", "ALL--SAMPLES", "allsamples", "all\u00a0samples"].map((word) => kind.read(word, "x"))).toEqual(Array(5).fill("all samples")); // prettier-ignore
   expect(kind.read("NO.", "x")).toBe("one");
-  expect(refusal(() => kind.read("none", "x"))).toEqual({
+  expect(refusalOf(() => kind.read("none", "x"))).toEqual({
     kind: "invalid",
     message: 'x must be "all samples" or "one"; got "none"',
   });
-  expect(refusal(() => kind.read(0, "x")).kind).toBe("unavailable");
+  expect(refusalOf(() => kind.read(0, "x")).kind).toBe("unavailable");
   expect(choice(["0", "1"]).read(0, "x")).toBe("0");
 });
 
@@ -190,6 +180,6 @@ describe("a settings table", () => {
     ["an error", [["Lesion", "Days"], ["DD", "#N/A"]], "invalid", 'rules row 2 "Days (max)" holds the error #N/A: mend that cell first'], // prettier-ignore
     ["a bad value", [["Lesion", "Days"], ["DD", 0.5]], "invalid", 'rules row 2 "Days (max)" must be a number of 1 or more (a test); got 0.5'], // prettier-ignore
   ])("refuses %s", (_, raw, kind, message) =>
-    expect(refusal(() => rules.read(raw, "rules"))).toEqual({ kind, message }),
+    expect(refusalOf(() => rules.read(raw, "rules"))).toEqual({ kind, message }),
   );
 });

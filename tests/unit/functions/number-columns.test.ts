@@ -2,24 +2,13 @@ import { type Column, columnOf, numbersOf, smallNumbersOf } from "../../../src/f
 import { lactation } from "../../../src/functions/claws/kinds-of-trimming";
 import { scores } from "../../../src/functions/claws/kinds-of-scores";
 import { date, number, type NumberOptions, scalarKind } from "../../../src/functions/scalars";
-import { DomainError } from "../../../src/core/shared/domain-error";
+import { refusalOf } from "../refusal";
 
 const column = (...cells: unknown[]): unknown[][] => cells.map((cell) => [cell]);
 
 /** A column of numbers within those limits, notes left out. */
 function read(options: NumberOptions, ...cells: unknown[]): Column<number> {
   return columnOf(number({ reason: "a test", ...options }), { notes: "leave out" }).read(column(...cells), "x");
-}
-
-/** How a column that must not be read is refused. */
-function refusal(action: () => unknown): { kind: string; message: string } {
-  try {
-    action();
-  } catch (error) {
-    if (error instanceof DomainError) return { kind: error.kind, message: error.message };
-    throw error;
-  }
-  throw new Error("should be refused");
 }
 
 describe("whole numbers from 1 to 255 take a byte each", () => {
@@ -44,7 +33,7 @@ describe("whole numbers from 1 to 255 take a byte each", () => {
     [-1, "-1"],
     [true, "TRUE"],
   ])("%j is refused with its row", (odd, shown) => {
-    expect(refusal(() => read(bytes, 1, null, odd))).toEqual({
+    expect(refusalOf(() => read(bytes, 1, null, odd))).toEqual({
       kind: "invalid",
       message: `x row 3 must be a whole number from 1 to 255${odd === true ? "" : " (a test)"}; got ${shown}`,
     });
@@ -87,7 +76,7 @@ describe("other numbers", () => {
     const limits = { min: -2.5, max: 300.5 };
     expect(read(limits, -2.5, 300.5).values).toEqual([-2.5, 300.5]);
     for (const odd of [-2.500001, 300.500001])
-      expect(refusal(() => read(limits, 0, odd)).message).toBe(`x row 2 must be a number from -2.5 to 300.5 (a test); got ${odd}`); // prettier-ignore
+      expect(refusalOf(() => read(limits, 0, odd)).message).toBe(`x row 2 must be a number from -2.5 to 300.5 (a test); got ${odd}`); // prettier-ignore
   });
 
   test("whole ones of a wide range", () => {
@@ -96,7 +85,7 @@ describe("other numbers", () => {
     expect(lengths.values).toEqual([0, 100_000, null, null, 3]);
     expect(lengths.values).toBe(lengths.values);
     expect([lengths.at(0), lengths.at(2), lengths.noteRows]).toEqual([0, null, 1]);
-    expect(refusal(() => read(wide, 1, 2.5)).message).toBe("x row 2 must be a whole number from 0 to 100000 (a test); got 2.5"); // prettier-ignore
+    expect(refusalOf(() => read(wide, 1, 2.5)).message).toBe("x row 2 must be a whole number from 0 to 100000 (a test); got 2.5"); // prettier-ignore
   });
 
   test("of any kind of column are found without a list of their own", () => {
@@ -114,43 +103,43 @@ describe("text among numbers", () => {
     expect(read({}, 5, "SCC", 6).noteRows).toBe(1);
     expect(read({}, "SCC", null, "dry").noteRows).toBe(2);
     expect(read({}, "n/a", 5).noteRows).toBe(1);
-    expect(refusal(() => read({}, "SCC", null, 5))).toEqual({
+    expect(refusalOf(() => read({}, "SCC", null, 5))).toEqual({
       kind: "invalid",
       message: 'x row 1 holds the text "SCC", which looks like the heading: pass the column without its heading',
     });
-    expect(refusal(() => read({}, "SCC", "SCC", 5)).message).toMatch(/^x row 1 holds the text/);
-    expect(refusal(() => read({ min: 1, max: 9, whole: true }, "SCC", 5)).message).toMatch(/^x row 1 holds the text/);
+    expect(refusalOf(() => read({}, "SCC", "SCC", 5)).message).toMatch(/^x row 1 holds the text/);
+    expect(refusalOf(() => read({ min: 1, max: 9, whole: true }, "SCC", 5)).message).toMatch(/^x row 1 holds the text/);
   });
 
   test("that looks like a number or a date is no heading and no note", () => {
-    expect(refusal(() => read({}, "12", 5)).message).toBe('x row 1 must be a number; got the text "12": turn the cell into a number'); // prettier-ignore
-    expect(refusal(() => days().read(column("20/2/24", 45_000), "days")).message).toBe('days row 1 must be a date; got the text "20/2/24": turn the cell into a date'); // prettier-ignore
-    expect(refusal(() => read({}, 5, "20/2/24")).message).toBe('x row 2 must be a number; got "20/2/24"');
+    expect(refusalOf(() => read({}, "12", 5)).message).toBe('x row 1 must be a number; got the text "12": turn the cell into a number'); // prettier-ignore
+    expect(refusalOf(() => days().read(column("20/2/24", 45_000), "days")).message).toBe('days row 1 must be a date; got the text "20/2/24": turn the cell into a date'); // prettier-ignore
+    expect(refusalOf(() => read({}, 5, "20/2/24")).message).toBe('x row 2 must be a number; got "20/2/24"');
   });
 
   test("TRUE is neither", () => {
-    expect(refusal(() => read({}, true, 5)).message).toBe("x row 1 must be a number; got TRUE");
+    expect(refusalOf(() => read({}, true, 5)).message).toBe("x row 1 must be a number; got TRUE");
   });
 
   test("with a digit is meant as a score, a word is a note", () => {
     expect(scores.read(column(1, "absent", "dry", 3), "scores").noteRows).toBe(2);
-    expect(refusal(() => scores.read(column(1, "2b"), "scores")).message).toMatch(/^scores row 2 must be/);
+    expect(refusalOf(() => scores.read(column(1, "2b"), "scores")).message).toMatch(/^scores row 2 must be/);
     // It may be the heading "Score 1-5" as well.
-    expect(refusal(() => scores.read(column("2b", 1), "scores")).message).toBe(
+    expect(refusalOf(() => scores.read(column("2b", 1), "scores")).message).toBe(
       'scores row 1 holds the text "2b", which looks like the heading: pass the column without its heading',
     );
-    expect(refusal(() => scores.read(column("2b", null), "scores")).message).toMatch(/^scores row 1 must be/);
+    expect(refusalOf(() => scores.read(column("2b", null), "scores")).message).toMatch(/^scores row 1 must be/);
   });
 
   test("a day is a whole number of days between the first and the last that a sheet shows", () => {
     // 1 March 1900 is serial 61, 31 December 9999 serial 2958465.
     expect(days().read(column(61, 2_958_465.5, 0), "days").values).toEqual([61, 2_958_465, null]);
     for (const odd of [60, 2_958_466])
-      expect(refusal(() => days().read(column(odd), "days")).message).toBe(`days row 1 must be a date from 1900-03-01 to 9999-12-31; got ${odd}`); // prettier-ignore
+      expect(refusalOf(() => days().read(column(odd), "days")).message).toBe(`days row 1 must be a date from 1900-03-01 to 9999-12-31; got ${odd}`); // prettier-ignore
     expect(days().name).toBe("column of dates");
     expect(days().must).toBe("a column, each row a date");
     expect(days().limits).toEqual({ min: 61, max: 2_958_465, whole: true, reason: "the days a worksheet can show" });
-    expect(refusal(() => date().read(0, "when"))).toEqual({
+    expect(refusalOf(() => date().read(0, "when"))).toEqual({
       kind: "unavailable",
       message: "when is blank: enter a date",
     });
@@ -168,16 +157,16 @@ describe("rows that are no one cell", () => {
       [[null, 6], "2"],
       [undefined, "a blank"],
     ])
-      expect(refusal(() => kind.read([[5], row], "x"))).toEqual({
+      expect(refusalOf(() => kind.read([[5], row], "x"))).toEqual({
         kind: "invalid",
         message: `x row 2 must be one cell; got ${shown as string}`,
       });
-    expect(refusal(() => kind.read([["SCC"], undefined], "x")).message).toBe("x row 2 must be one cell; got a blank");
+    expect(refusalOf(() => kind.read([["SCC"], undefined], "x")).message).toBe("x row 2 must be one cell; got a blank");
   });
 
   test("a block is refused, a list laid across and a lone cell are read", () => {
-    expect(refusal(() => columnOf(number(), { notes: "leave out" }).read([[1, 2], [3, 4]], "x"))).toEqual({ kind: "invalid", message: "x must be one column; got 2 rows by 2 columns" }); // prettier-ignore
-    expect(refusal(() => columnOf(number(), { notes: "leave out" }).read([], "x"))).toEqual({ kind: "invalid", message: "x must be a column of cells" }); // prettier-ignore
+    expect(refusalOf(() => columnOf(number(), { notes: "leave out" }).read([[1, 2], [3, 4]], "x"))).toEqual({ kind: "invalid", message: "x must be one column; got 2 rows by 2 columns" }); // prettier-ignore
+    expect(refusalOf(() => columnOf(number(), { notes: "leave out" }).read([], "x"))).toEqual({ kind: "invalid", message: "x must be a column of cells" }); // prettier-ignore
     const kind = columnOf(number(), { notes: "leave out" });
     expect(kind.read([[1, "dry", 3]], "x").noteRows).toBe(1);
     expect(kind.read(null, "x").values).toEqual([null]);
