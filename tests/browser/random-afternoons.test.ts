@@ -1,12 +1,12 @@
+import { RANDOM_SEED } from "../random";
 import { TestPage } from "./test-page";
 
 /** A machine at other work may take long. */
 const SLOW = 120_000;
 jest.setTimeout(SLOW);
 
-/** Sequences of actions. RANDOM_AFTERNOONS raises it for a long run, RANDOM_SEED gives other ones. */
+/** Sequences of actions. RANDOM_AFTERNOONS raises it for a long run. */
 const COUNT = Number(process.env["RANDOM_AFTERNOONS"] ?? 80);
-const SEED = Number(process.env["RANDOM_SEED"] ?? 20_261_126);
 
 let host: TestPage;
 beforeAll(async () => {
@@ -16,6 +16,8 @@ afterAll(() => host.close());
 
 test("whatever is done in the pane as drawn, every saved row stands once and nothing typed is lost", async () => {
   const { page, errors } = await host.open();
-  expect(await page.evaluate(([count, seed]) => window.runSequences(count, seed), [COUNT, SEED] as const)).toBe("");
+  expect(await page.evaluate(([count, seed]) => window.runSequences(count, seed), [COUNT, RANDOM_SEED] as const)).toBe(
+    "",
+  );
   expect(errors).toEqual([]);
 });

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../random";
 
 import { parentCode } from "../../../src/core/claws/disorder-key";
 import { type Findings, SOUND, UNKNOWN } from "../../../src/core/claws/findings";

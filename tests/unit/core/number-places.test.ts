@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../random";
 import { NumberPlaces } from "../../../src/core/shared/number-places";
 
 /** What a Map does, which is the definition here. */

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../random";
 import type { PlainCell } from "../../../src/workbook/port";
 import { TableError } from "../../../src/workbook/table-error";
 import { rowAsRead, type TablePort } from "../../../src/workbook/table-port";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../random";
 import { day } from "../../../src/core/shared/days";
 import { cellText } from "../../../src/workbook/plain-text";
 import { rowAsRead } from "../../../src/workbook/table-port";

@@ -6,6 +6,7 @@ import { unzipSync } from "fflate";
 import { runRecalc } from "../../../src/entries/recalc/run";
 import { cellAddress } from "../../../src/workbook/cell-address";
 import { readWorkbook } from "../../../src/xlsx/read";
+import { RANDOM_SEED } from "../../random";
 import { handMade } from "../hand-made";
 import { everything, formulas, hostileBooks, REACHING_OUT, tableParts } from "./books";
 import { type Draw, damagedBytes, damagedParts, damagedText, drawFrom, packed, withDamagedText } from "./damage";
@@ -14,7 +15,6 @@ import { openSafely } from "./expect-safe";
 /** A machine at other work may take long. */
 jest.setTimeout(120_000);
 
-const SEED = Number(process.env["RANDOM_SEED"] ?? 20_260_901);
 const OWN_HEADINGS = readFileSync(join(__dirname, "../../../sample-workbooks/own-headings.xlsx"));
 const SMALL = handMade(everything());
 
@@ -28,7 +28,7 @@ let slowest = { milliseconds: 0, what: "" };
 function openAll(what: string, make: (draw: Draw, original: Uint8Array) => Uint8Array): void {
   for (let number = 0; number < EACH; number++) {
     const original = number % 3 === 0 ? new Uint8Array(OWN_HEADINGS) : SMALL;
-    tryOne(`${what}, number ${number}`, make(drawFrom(SEED + number * 7919), original));
+    tryOne(`${what}, number ${number}`, make(drawFrom(RANDOM_SEED + number * 7919), original));
   }
 }
 

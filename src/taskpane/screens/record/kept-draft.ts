@@ -29,7 +29,7 @@ function keptEntry(id: string, kept: Record<string, unknown>): Entry {
   const { cowText, cow, score } = withTexts({ cowText: "", cow: "", score: "" }, kept);
   const findings = listOf(kept["findings"]).filter(isRecord).map(keptFinding);
   const toes = Object.entries(isRecord(kept["toes"]) ? kept["toes"] : {});
-  const current = Number(kept["current"]);
+  const { current } = kept;
   return {
     ...blank,
     cowText,
@@ -37,7 +37,7 @@ function keptEntry(id: string, kept: Record<string, unknown>): Entry {
     score,
     toes: Object.fromEntries(toes.map(([foot, lengths]) => [foot, withTexts({ inner: "", outer: "" }, lengths)])),
     findings: findings.length === 0 ? blank.findings : findings,
-    current: Number.isInteger(current) && current >= 0 && current < findings.length ? current : 0,
+    current: typeof current === "number" && findings[current] !== undefined ? current : 0,
     agreed: listOf(kept["agreed"]).filter((question) => typeof question === "string"),
   };
 }

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../../random";
 import { day } from "../../../../src/core/shared/days";
 import { LesionWords } from "../../../../src/herd/codes/words";
 import { copySave, type CopyTarget, previewCopy } from "../../../../src/herd/copy-over/preview";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../../random";
 import { disorders } from "../../../../src/core/claws/disorder-key";
 import { day } from "../../../../src/core/shared/days";
 import { LesionWords } from "../../../../src/herd/codes/words";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../../random";
 import { day } from "../../../../src/core/shared/days";
 import { checkBook } from "../../../../src/herd/check/check-book";
 import { guessBook } from "../../../../src/herd/mapping/guess-book";

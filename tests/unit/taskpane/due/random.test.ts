@@ -1,4 +1,4 @@
-import * as fc from "fast-check";
+import fc from "../../../random";
 import { outcomes } from "../../../../src/core/claws/next-look";
 import { recheckList } from "../../../../src/functions/claws/recheck-list";
 import { evaluate } from "../../../../src/functions/evaluate";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../../random";
 import { contentOf } from "../../../../src/taskpane/screens/record/content";
 import { keptDraft } from "../../../../src/taskpane/screens/record/kept-draft";
 import { draftOf, initialState, nextState } from "../../../../src/taskpane/screens/record/model";
@@ -46,3 +46,11 @@ test("whatever was kept, the screen opens", () => {
     }),
   );
 });
+
+const notPlaces: readonly unknown[] = [{ toString: "" }, [[]], "1", -1, 0.5, 1, null];
+test.each(notPlaces.map((current) => ({ current })))(
+  "$current, kept as place among one finding, is the first",
+  (kept) => {
+    expect(keptDraft({ entry: { id: "id-1", findings: [{}], ...kept } })?.entry.current).toBe(0);
+  },
+);

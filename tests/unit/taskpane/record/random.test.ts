@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../../random";
 import { rulesInForce } from "../../../../src/taskpane/rules";
 import type { RecordEvent } from "../../../../src/taskpane/screens/record/events";
 import type { Field } from "../../../../src/taskpane/screens/record/fields";

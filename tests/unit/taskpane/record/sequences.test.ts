@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../../random";
 import { readHerd } from "../../../../src/herd/herd";
 import { rulesInForce } from "../../../../src/taskpane/rules";
 import type { RecordEvent } from "../../../../src/taskpane/screens/record/events";
