@@ -180,6 +180,21 @@ test("tank, changes, dry period, lame cows and limit in the sheet are those in t
   );
 });
 
+test("where a block stands is told on, though the figures changed since and its part was closed", async () => {
+  const pane = await show("Cells");
+  await put(pane, "The tank against the cows", "The tank against the average cow");
+  const part = pane.getByRole("region", { name: "The tank against the cows", exact: true }).first();
+  await pane.getByLabel("Days like it").fill("100");
+  await pane.getByText(/ litres in 100 days\./).waitFor();
+  expect(await part.getByText(/^It stands on the sheet /).count()).toBe(1);
+  const heading = part.getByRole("button", { name: "The tank against the cows", exact: true });
+  await heading.click();
+  expect(await part.getByText(/^It stands on the sheet /).isVisible()).toBe(false);
+  await heading.click();
+  expect(await part.getByText(/^It stands on the sheet /).isVisible()).toBe(true);
+  await pane.getByLabel("Days like it").fill("365");
+});
+
 test("costs in the sheet are the costs in the pane", async () => {
   const pane = await show("Costs");
   const rows = await put(pane, "Lameness and cell counts side by side", "Lameness and cell counts side by side");

@@ -11,14 +11,22 @@ interface FoldProps {
   readonly children: ComponentChildren;
 }
 
-/** A part of a long screen that opens and closes under its heading. */
+/**
+ * A part of a long screen that opens and closes under its heading. It is drawn when it is opened first; closed again it
+ * keeps what was chosen and told in it.
+ */
 export function Fold({ title, answer, opened = false, children }: FoldProps) {
   const id = useId();
   const [open, setOpen] = useState(opened);
+  const [drawn, setDrawn] = useState(opened);
+  const toggle = (): void => {
+    setOpen(!open);
+    setDrawn(true);
+  };
   return (
     <section aria-labelledby={id} class="fold">
       <h2 id={id} class="strong">
-        <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <button type="button" aria-expanded={open} onClick={toggle}>
           <span class="fold-mark" aria-hidden="true">
             {open ? "–" : "+"}
           </span>
@@ -26,7 +34,11 @@ export function Fold({ title, answer, opened = false, children }: FoldProps) {
         </button>
       </h2>
       {answer !== undefined && <p>{answer}</p>}
-      {open && <div class="fold-content">{children}</div>}
+      {drawn && (
+        <div class="fold-content" hidden={!open}>
+          {children}
+        </div>
+      )}
     </section>
   );
 }

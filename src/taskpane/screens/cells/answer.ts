@@ -5,10 +5,10 @@ import type { SectionProps } from "./sections/props";
 export const MEND_FIRST = "Mend what is typed first.";
 
 /** The answer of a section in a line; none before its figures are there. */
-export function answerOf(
-  props: Pick<SectionProps, "figures" | "read">,
-  answer: () => string | undefined,
+export function answerOf<Props extends Pick<SectionProps, "figures" | "read">>(
+  props: Props,
+  answer: (props: Props) => string | undefined,
 ): string | undefined {
   if (!isComputable(props.figures.computed.block, props.read)) return MEND_FIRST;
-  return props.figures.isComputed ? answer() : undefined;
+  return props.figures.isComputed ? answer(props) : undefined;
 }

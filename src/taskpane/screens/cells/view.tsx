@@ -1,4 +1,3 @@
-import type { JSX } from "preact";
 import { useMemo } from "preact/hooks";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import type { WorkbookWith } from "../../pane-workbook";
@@ -106,39 +105,46 @@ function Headline({ props }: { readonly props: SectionProps }) {
 }
 
 function Sections({ propsOf }: { propsOf(id: string): SectionProps }) {
-  const byTest = propsOf("cells-by-test");
+  const [top, bill, whatIf, tank, byTest] = [
+    propsOf("top-cows"),
+    propsOf("yearly-bill"),
+    propsOf("what-if"),
+    propsOf("tank-and-cows"),
+    propsOf("cells-by-test"),
+  ];
+  const [changes, dry, link, limit] = [
+    propsOf("cell-changes"),
+    propsOf("dry-period"),
+    propsOf("lame-and-high"),
+    propsOf("legal-limit"),
+  ];
   return (
     <>
-      <Part title="The cows behind most of it" props={propsOf("top-cows")} answer={topWords} opened draw={Top} />
-      <Part title="What it costs" props={propsOf("yearly-bill")} draw={Bill} />
-      <Part title="What if" props={propsOf("what-if")} draw={WhatIfSection} />
-      <Part
-        title="The tank against the cows"
-        props={propsOf("tank-and-cows")}
-        answer={tankAnswer}
-        draw={(props) => <Tank {...props} byTest={byTest} />}
-      />
-      <Part title="Since the test before" props={propsOf("cell-changes")} answer={changesAnswer} draw={Changes} />
-      <Part title="Over the dry period" props={propsOf("dry-period")} answer={dryAnswer} draw={Dry} />
-      <Part title="Lame cows and high counts" props={propsOf("lame-and-high")} answer={linkAnswer} draw={LinkSection} />
-      <Part title="The legal limit" props={propsOf("legal-limit")} answer={limitAnswer} draw={Limit} />
+      <Fold title="The cows behind most of it" answer={answerOf(top, topWords)} opened>
+        <Top {...top} />
+      </Fold>
+      <Fold title="What it costs">
+        <Bill {...bill} />
+      </Fold>
+      <Fold title="What if">
+        <WhatIfSection {...whatIf} />
+      </Fold>
+      <Fold title="The tank against the cows" answer={answerOf(tank, tankAnswer)}>
+        <Tank {...tank} byTest={byTest} />
+      </Fold>
+      <Fold title="Since the test before" answer={answerOf(changes, changesAnswer)}>
+        <Changes {...changes} />
+      </Fold>
+      <Fold title="Over the dry period" answer={answerOf(dry, dryAnswer)}>
+        <Dry {...dry} />
+      </Fold>
+      <Fold title="Lame cows and high counts" answer={answerOf(link, linkAnswer)}>
+        <LinkSection {...link} />
+      </Fold>
+      <Fold title="The legal limit" answer={answerOf(limit, limitAnswer)}>
+        <Limit {...limit} />
+      </Fold>
     </>
-  );
-}
-
-interface PartProps {
-  readonly title: string;
-  readonly props: SectionProps;
-  answer?(props: SectionProps): string | undefined;
-  readonly opened?: boolean;
-  draw(props: SectionProps): JSX.Element;
-}
-
-function Part({ title, props, answer, opened = false, draw: Content }: PartProps) {
-  return (
-    <Fold title={title} answer={answer && answerOf(props, () => answer(props))} opened={opened}>
-      <Content {...props} />
-    </Fold>
   );
 }
 
