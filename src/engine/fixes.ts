@@ -4,6 +4,7 @@ import { fixBlankResult } from "./fixes/blank-result";
 import { concat } from "./fixes/concat";
 import { edate } from "./fixes/edate";
 import { fixHalfTypedBracket } from "./fixes/half-typed-bracket";
+import { fixHiddenRows } from "./fixes/hidden-rows";
 import { fixInvertedIndex } from "./fixes/inverted-index";
 import { ifFunction } from "./fixes/if";
 import { image } from "./fixes/image";
@@ -34,6 +35,7 @@ export function applyFixes(): void {
   areApplied = true;
   fixBlankResult();
   fixHalfTypedBracket();
+  fixHiddenRows();
   fixInvertedIndex();
   fixKeptRanges();
   fixKnownRanges();

@@ -1,4 +1,4 @@
-import { ICommandService, RTree } from "@univerjs/core";
+import { ICommandService, RTree, Worksheet } from "@univerjs/core";
 import {
   CELL_INVERTED_INDEX_CACHE,
   FormulaRuntimeService,
@@ -41,6 +41,19 @@ describe("what the engine does too often", () => {
     const rows = (value: number | string): number[] => [...(values?.get(value) ?? [])];
     expect([rows(5), rows(7), rows("sole")]).toEqual([[], [3], [4]]);
     CELL_INVERTED_INDEX_CACHE.clear();
+  });
+
+  test("hidden-rows: no row is asked for unless a function wants to know whether it is hidden", async () => {
+    // SUBTOTAL: 9 adds hidden rows up, 109 leaves them out. Source: Microsoft, "SUBTOTAL function".
+    const cells = { A1: 1, A2: 2, A3: 4, A4: 8 };
+    const asked = jest.spyOn(Worksheet.prototype, "getRowVisible");
+    await answers({ Data: { ...cells, C1: "=SUM(A1:A4)" } }, { hiddenRows: { Data: [2, 3] } });
+    expect(asked).not.toHaveBeenCalled();
+    const subtotals = { C1: "=SUBTOTAL(109,A1:A4)", C2: "=SUBTOTAL(9,A1:A4)", C3: "=AGGREGATE(9,5,A1:A4)" };
+    const result = await answers({ Data: { ...cells, ...subtotals } }, { hiddenRows: { Data: [2, 3] } });
+    expect(result.block("C1:C3")).toEqual([[9], [15], [9]]);
+    expect(asked).toHaveBeenCalled();
+    asked.mockRestore();
   });
 
   test("table-references: the formula of a table's column is parsed once, not in every row", async () => {

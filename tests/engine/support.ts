@@ -21,6 +21,8 @@ export interface Extras {
     readonly totals?: true;
   }[];
   readonly names?: Readonly<Record<string, string>>;
+  /** Rows that nobody sees, from 1 on, by sheet. */
+  readonly hiddenRows?: Readonly<Record<string, readonly number[]>>;
 }
 
 export function cell(address: string, content: number | string | boolean): CellModel {
@@ -33,7 +35,7 @@ export function cell(address: string, content: number | string | boolean): CellM
 /** A workbook put together in memory. The headings of a table are the texts in its first row. */
 export function workbook(
   sheets: Readonly<Record<string, Cells>>,
-  { tables = [], names = {} }: Extras = {},
+  { tables = [], names = {}, hiddenRows = {} }: Extras = {},
 ): WorkbookModel {
   return {
     sheets: Object.entries(sheets).map(([name, cells]): SheetModel => {
@@ -43,7 +45,7 @@ export function workbook(
         state: "visible",
         cells: models.sort((a, b) => a.row - b.row || a.column - b.column),
         columns: [],
-        rows: [],
+        rows: (hiddenRows[name] ?? []).map((row) => ({ row: row - 1, hidden: true })),
         merges: [],
         tables: tables.filter(({ sheet }) => sheet === name).map((table) => tableModel(table, models)),
         validations: [],
