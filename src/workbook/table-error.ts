@@ -185,6 +185,20 @@ export function hostUncertain(cause: unknown): TableError {
   );
 }
 
+/** What tells that it can never be completed as it was begun. */
+const FINAL: readonly TableErrorKind[] = ["changed", "table-gone", "column-missing", "sheet-gone"];
+
+/**
+ * What is thrown where a save that broke off before is tried again, and that try is refused: what the first one wrote
+ * may stand all the same.
+ */
+export function stillUncertain(error: unknown): TableError {
+  const refusal = error instanceof TableError ? error : hostFailed(error);
+  if (isUncertain(refusal) || FINAL.includes(refusal.kind)) return refusal;
+  const message = `${refusal.message} What an earlier try wrote may stand in the workbook. Save again: what is already there is not written twice.`;
+  return new TableError("uncertain", message, { cause: error });
+}
+
 export function workbookClosed(cause?: unknown): TableError {
   return new TableError("closed", "The workbook is no longer open. What you typed is kept.", { cause });
 }

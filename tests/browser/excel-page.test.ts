@@ -253,6 +253,8 @@ const HELP_PAGES = ["index.html", "secretary.html", "adviser.html", "functions.h
 
 test.each([
   ["light", 1200],
+  ["light", 320],
+  ["dark", 1200],
   ["dark", 320],
 ] as const)("every help page is open to all, in %s at %d px", async (colorScheme, width) => {
   const options = { colorScheme, viewport: { width, height: 800 }, bypassCSP: true };

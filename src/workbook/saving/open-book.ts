@@ -3,7 +3,7 @@ import type { BookPort, CellChanges, RangeToTable } from "../book-port";
 import { cellPosition } from "../cell-address";
 import { cellAt, type PlainSheet } from "../plain-book";
 import { isFreeOn, roomOn } from "../plain-room";
-import { cellChanged, hostFailed, isUncertain, TableError } from "../table-error";
+import { cellChanged, hostFailed, isUncertain, stillUncertain, TableError } from "../table-error";
 import { freeTableName } from "../table-name";
 import { type BookLog, type LoggedChange, memoryBookLog, withChange, withoutChange } from "./book-log";
 import { cellEditsOf, checkRange } from "./clean-changes";
@@ -46,8 +46,11 @@ async function changeOnce(host: BookHost, log: BookLog, changes: CellChanges): P
   const known = log.read().find((change) => change.id === id);
   if (known !== undefined && known.state !== "cells-begun") return;
   const { applied, missing } =
-    known === undefined ? { applied: [], missing: cellEditsOf(changes) } : await standing(host, known.edits);
-  const added = await noted(log, known ?? { state: "cells-begun", id, title, edits: missing }, known, () =>
+    known === undefined
+      ? { applied: [], missing: cellEditsOf(changes) }
+      : await openStill(() => standing(host, known.edits));
+  const begun = known ?? { state: "cells-begun", id, title, edits: missing };
+  const added = await noted(log, begun, applied.length > 0, () =>
     missing.length === 0 ? Promise.resolve([]) : host.editCells(missing),
   );
   log.write(withChange(log.read(), { state: "cells", id, title, applied: [...applied, ...added] }));
@@ -58,29 +61,38 @@ async function makeOnce(host: BookHost, log: BookLog, wanted: RangeToTable): Pro
   const known = log.read().find((change) => change.id === id);
   if (known?.state === "table") return known.table.name;
   const begun = known?.state === "table-begun" ? known : undefined;
-  const found = await host.readSheet(sheet);
+  const look = () => host.readSheet(sheet);
+  const found = begun === undefined ? await look() : await openStill(look);
   const stands = begun !== undefined && found.tables.some(({ name }) => name === begun.table.name);
   const table = begun?.table ?? { sheet, area, name: freeTableName(wanted.name, await host.takenNames()) };
   if (!stands) {
-    checkRange(found, wanted);
-    await noted(log, { state: "table-begun", id, title, table }, begun, () => host.makeTable(table));
+    await noted(log, { state: "table-begun", id, title, table }, false, () => {
+      checkRange(found, wanted);
+      return host.makeTable(table);
+    });
   }
   log.write(withChange(log.read(), { state: "table", id, title, table }));
   return table.name;
 }
 
-/** Notes that writing begins before it does, and forgets it again where nothing was written. */
-async function noted<T>(
-  log: BookLog,
-  begun: LoggedChange,
-  known: LoggedChange | undefined,
-  work: () => Promise<T>,
-): Promise<T> {
+/** Looks at what was begun before; where that fails nobody knows more of it than before. */
+async function openStill<T>(look: () => Promise<T>): Promise<T> {
+  try {
+    return await look();
+  } catch (error) {
+    throw stillUncertain(error);
+  }
+}
+
+/** Notes that writing begins before it does, and forgets it again where nothing of it stands. */
+async function noted<T>(log: BookLog, begun: LoggedChange, standsInPart: boolean, work: () => Promise<T>): Promise<T> {
   log.write(withChange(log.read(), begun));
   try {
     return await work();
   } catch (error) {
-    if (known === undefined && !isUncertain(error)) log.write(withoutChange(log.read(), begun.id));
+    if (isUncertain(error)) throw error;
+    if (standsInPart) throw stillUncertain(error);
+    log.write(withoutChange(log.read(), begun.id));
     throw error;
   }
 }

@@ -4,7 +4,7 @@ import { inverseOf, isUndone } from "./inverse";
 import { logged, type LoggedSave, memoryLog, type SaveLog, without } from "./save-log";
 import { standingOf, type Standing } from "./standing";
 import { takeBlockBack, writeBlockOnce } from "./write-block";
-import { hostFailed, isUncertain, TableError } from "../table-error";
+import { hostFailed, isUncertain, stillUncertain, TableError } from "../table-error";
 import type { AppliedEdit, Edit, TableHost } from "../table-host";
 import type { Save, TableContent, TablePort } from "../table-port";
 
@@ -40,30 +40,41 @@ async function saveOnce(host: TableHost, log: SaveLog, save: Save): Promise<void
   if (known !== undefined && known.state !== "begun") return;
   const { id, title } = save;
   const { applied, missing } =
-    known === undefined ? { applied: [], missing: editsOf(save) } : await lookUp(host, known);
-  const added = missing.length === 0 ? [] : await write(host, log, { id, title, edits: missing }, known);
+    known === undefined ? { applied: [], missing: editsOf(save) } : await lookUpAgain(host, known);
+  const begun = known ?? { id, title, edits: missing };
+  const added = missing.length === 0 ? [] : await write(host, log, begun, { applied, missing });
   log.write(logged(log.read(), { state: "done", id, title, applied: [...applied, ...added] }));
 }
 
-/** Notes that writing has begun before it does, and forgets it again where nothing was written. */
+/** Notes that writing has begun before it does, and forgets it again where nothing of the save stands. */
 async function write(
   host: TableHost,
   log: SaveLog,
-  { id, title, edits }: { readonly id: string; readonly title: string; readonly edits: readonly Edit[] },
-  known: Begun | undefined,
+  begun: Begun | Omit<Begun, "state" | "rowCounts">,
+  { applied, missing }: Standing,
 ): Promise<readonly AppliedEdit[]> {
   try {
-    return await host.applyEdits(edits, (rowCounts) => {
-      log.write(logged(log.read(), known ?? { state: "begun", id, title, edits, rowCounts }));
+    return await host.applyEdits(missing, (rowCounts) => {
+      log.write(logged(log.read(), "state" in begun ? begun : { ...begun, state: "begun", rowCounts }));
     });
   } catch (error) {
-    if (known === undefined && !isUncertain(error)) log.write(without(log.read(), id));
+    if (isUncertain(error)) throw error;
+    if (applied.length > 0) throw stillUncertain(error);
+    log.write(without(log.read(), begun.id));
     throw error;
   }
 }
 
 async function lookUp(host: TableHost, begun: Begun): Promise<Standing> {
   return standingOf(begun, await readTables(host, begun.edits));
+}
+
+async function lookUpAgain(host: TableHost, begun: Begun): Promise<Standing> {
+  try {
+    return await lookUp(host, begun);
+  } catch (error) {
+    throw stillUncertain(error);
+  }
 }
 
 function readTables(host: TableHost, edits: readonly Edit[]): Promise<TableContent[]> {

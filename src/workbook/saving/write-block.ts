@@ -1,4 +1,4 @@
-import { isUncertain } from "../table-error";
+import { isUncertain, stillUncertain } from "../table-error";
 import type { TableHost } from "../table-host";
 import type { BlockResult, CellBlock } from "../table-port";
 import { logged, type LoggedSave, type SaveLog, without } from "./save-log";
@@ -38,11 +38,15 @@ async function begun(
 
 /** A block that broke off, where it stands whole; what stands of half a one is taken out. */
 async function completed(host: TableHost, known: Begun): Promise<WrittenBlock | undefined> {
-  const found = await standing(host, known);
-  if (found === undefined) return undefined;
-  if (found.isWhole) return found.block;
-  await host.removeBlock(found.block);
-  return undefined;
+  try {
+    const found = await standing(host, known);
+    if (found === undefined) return undefined;
+    if (found.isWhole) return found.block;
+    await host.removeBlock(found.block);
+    return undefined;
+  } catch (error) {
+    throw stillUncertain(error);
+  }
 }
 
 /** What stands of a block of which nobody knew how far it came; undefined where its sheet is not there. */

@@ -156,6 +156,14 @@ export function savingContract(host: TestHost): void {
           const { kind } = await refusal(Promise.reject(outcome as Error));
           expect(["failed", "closed", "uncertain"]).toContain(kind);
           if (kind !== "uncertain") expect(now).toEqual(untouched);
+          // A second try that is refused knows no more of the first than was known before.
+          trial.failSteps(after % 3, 1);
+          const again = await user.save(save).then(
+            () => "saved",
+            async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
+          );
+          trial.failSteps(0, 0);
+          if (!["saved", "uncertain"].includes(again)) expect(await wholeBook(user)).toEqual(untouched);
           await user.save(save);
         }
         expect([after, times, await wholeBook(user)]).toEqual([after, times, AFTER_WORK]);

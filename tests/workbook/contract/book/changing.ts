@@ -171,6 +171,17 @@ export function changingContract(host: SheetsHost): void {
       const stands = async (): Promise<unknown[]> =>
         Promise.all(cells.map(async ({ sheet, address }) => (await trial.cell(sheet, address)).value));
       if (outcome === "failed") expect(await stands()).toEqual(["02/03/2024", "102", "A"]);
+      // A second try that is refused knows no more of the first than was known before.
+      trial.failSteps(after % 3, 1);
+      const again = await trial
+        .user(log)
+        .changeCells(changes)
+        .then(
+          () => "done",
+          async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
+        );
+      trial.failSteps(0, 0);
+      if (!["done", "uncertain"].includes(again)) expect(await stands()).toEqual(["02/03/2024", "102", "A"]);
       await trial.user(log).changeCells(changes);
       expect(await stands()).toEqual([MARCH_1 + 1, 102, "heifers"]);
       await trial.user(log).takeBack(changes.id);
