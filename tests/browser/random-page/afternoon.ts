@@ -145,7 +145,10 @@ export class Afternoon {
       await this.settled();
     }
     if (hands.announced.startsWith("Saved.")) this.becameSaved(note);
-    else this.expectTyped(typed, "a save that was refused");
+    else {
+      this.expectTyped(typed, "a save that was refused");
+      this.expectNotStanding(note);
+    }
     this.check();
   }
 
@@ -178,8 +181,14 @@ export class Afternoon {
     if (!this.hands.press(/^Go on with it$/)) return;
     await this.settled();
     if (Object.keys(typed).some((field) => field !== "date" && field !== "landmark")) this.expectTyped(typed, how);
-    if (wasUncertain && !this.hands.isUncertain) throw new Error("what was half saved is taken for not begun");
+    if (wasUncertain) this.expectNotStanding(this.hands.valueOf("note"));
     this.check();
+  }
+
+  /** What stands in the workbook is not told to be unsaved. */
+  private expectNotStanding(note: string): void {
+    if (note !== "" && !this.hands.isUncertain && this.workbook.notes().includes(note))
+      throw new Error(`${note} is taken for not saved, and stands in the workbook`);
   }
 
   private expectTyped(typed: Readonly<Record<string, string>>, when: string): void {
