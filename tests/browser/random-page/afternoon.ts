@@ -26,6 +26,9 @@ export class Afternoon {
   private readonly pending = new Set<string>();
   /** Notes whose row must stand once. */
   private readonly saved = new Set<string>();
+  /** Notes whose row another took out: of a save whose answer got lost nobody knows whether it wrote before or after. */
+  private readonly takenOut = new Set<string>();
+
   private constructor(private readonly frame: HTMLIFrameElement) {
     around.set(frame, { name: `afternoon ${this.number}`, open: () => this.workbook.open() });
   }
@@ -96,7 +99,7 @@ export class Afternoon {
         this.workbook.othersChange(action.row);
         break;
       case "another deletes a row":
-        this.saved.delete(this.workbook.othersDelete(action.row) ?? "");
+        this.othersDelete(action.row);
         break;
     }
     await this.settled();
@@ -154,7 +157,14 @@ export class Afternoon {
 
   private becameSaved(note: string): void {
     this.pending.delete(note);
-    this.saved.add(note);
+    if (!this.takenOut.has(note)) this.saved.add(note);
+  }
+
+  private othersDelete(row: number): void {
+    const note = this.workbook.othersDelete(row);
+    if (note === undefined) return;
+    this.saved.delete(note);
+    this.takenOut.add(note);
   }
 
   private async takeBack(place: number, fails: Failure): Promise<void> {
@@ -220,7 +230,8 @@ export class Afternoon {
     for (const note of this.saved)
       if (count(note) !== 1) throw new Error(`${note} is saved and stands ${count(note)} times`);
     for (const note of this.pending) if (count(note) > 1) throw new Error(`${note} stands ${count(note)} times`);
-    const strange = rows.filter((note) => note.startsWith("note ") && !this.saved.has(note) && !this.pending.has(note));
+    const known = [this.saved, this.pending, this.takenOut];
+    const strange = rows.filter((note) => note.startsWith("note ") && !known.some((notes) => notes.has(note)));
     if (strange.length > 0) throw new Error(`neither saved nor pending, and in the workbook: ${strange.join()}`);
     if (this.workbook.document.misuses.length > 0) throw new Error(this.workbook.document.misuses.join());
   }
