@@ -252,11 +252,11 @@ test("the help page shows the function that a help link points to", async () => 
 const HELP_PAGES = ["index.html", "secretary.html", "adviser.html", "functions.html"];
 
 test.each([
-  ["light", 1200],
-  ["light", 320],
-  ["dark", 1200],
-  ["dark", 320],
-] as const)("every help page is open to all, in %s at %d px", async (colorScheme, width) => {
+  ["light", 1200, true],
+  ["light", 320, false],
+  ["dark", 1200, false],
+  ["dark", 320, true],
+] as const)("every help page is open to all, in %s at %d px", async (colorScheme, width, looksAtAll) => {
   const options = { colorScheme, viewport: { width, height: 800 }, bypassCSP: true };
   const context = await browser.newContext(options);
   const help = await context.newPage();
@@ -264,6 +264,11 @@ test.each([
     await help.goto(`${address}/help/${name}`);
     await help.waitForFunction(() => document.styleSheets.length === 1);
     if (SHOTS !== undefined) await help.screenshot({ path: `${SHOTS}/help-${name}-${colorScheme}-${width}.png` });
+    // All functions are drawn alike, and axe takes its time over them: two states look at all, the others at some.
+    if (name === "functions.html" && !looksAtAll) {
+      await help.getByRole("searchbox").fill("toe");
+      await help.getByText(/^\d+ of \d+ functions$/).waitFor();
+    }
     expect([name, await axeFindings(help)]).toEqual([name, []]);
     expect([name, await overhang(help)]).toEqual([name, 0]);
   }
