@@ -42,7 +42,7 @@ const sandEdge = line(COLOURS.sandEdge);
 
 export const LOOKS = {
   title: { size: 18, bold: true, colour: COLOURS.deep },
-  note: { italic: true, colour: COLOURS.quiet },
+  note: { italic: true, colour: COLOURS.quiet, vertical: "middle" },
   label: { colour: COLOURS.ink, vertical: "middle" },
   /** A cell that is meant to be changed. */
   input: {
@@ -52,11 +52,11 @@ export const LOOKS = {
     horizontal: "left",
     vertical: "middle",
   },
-  figure: { bold: true, colour: COLOURS.ink, horizontal: "left" },
+  figure: { bold: true, colour: COLOURS.ink, horizontal: "left", vertical: "middle" },
   section: { size: 13, bold: true, colour: COLOURS.deep, borders: { bottom: line(COLOURS.line) } },
   /** Heading of a column that formulas fill. */
   heading: { bold: true, colour: COLOURS.deep, fill: COLOURS.pale, wrap: true, vertical: "middle" },
-  computed: { colour: COLOURS.deep },
+  computed: { colour: COLOURS.deep, vertical: "middle" },
   warning: { bold: true, colour: COLOURS.warnInk, fill: COLOURS.warnFill },
 } as const satisfies Record<Look, CellLook>;
 

@@ -109,6 +109,14 @@ test("the bill in the sheet is the bill in the pane", async () => {
     expect(text).toContain(whole(beside(rows, part)));
 });
 
+test("the title of a block has room in its row", async () => {
+  const height = await trial.page.evaluate(() =>
+    window.trialSession!.grid!.api.getActiveWorkbook()!.getActiveSheet().getSheet().getRowHeight(0),
+  );
+  // 18 points are 24 pixels for the letters alone.
+  expect(height).toBeGreaterThan(28);
+});
+
 test("the cows in the sheet are the cows in the pane, figure by figure", async () => {
   const pane = await show("Cells");
   const rows = await put(pane, "The cows behind most of it", "The cows behind most of it");

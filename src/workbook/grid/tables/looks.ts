@@ -1,9 +1,19 @@
-import { DEFAULT_WORKSHEET_COLUMN_WIDTH, type ICellData, type IStyleData } from "@univerjs/core";
-import { SetWorksheetColWidthMutation } from "@univerjs/sheets";
+import {
+  DEFAULT_WORKSHEET_COLUMN_WIDTH,
+  DEFAULT_WORKSHEET_ROW_HEIGHT,
+  type ICellData,
+  type IStyleData,
+} from "@univerjs/core";
+import {
+  SetWorksheetColWidthMutation,
+  SetWorksheetRowAutoHeightMutation,
+  SetWorksheetRowAutoHeightMutationFactory,
+} from "@univerjs/sheets";
 import { gridStyle } from "../../../engine/snapshot/styles";
 import { pixelsOf } from "../../look";
 import { GENERAL_FORMAT } from "../../number-format";
-import type { CellStyle } from "../../saving/block-cells";
+import { cellPosition } from "../../cell-address";
+import { type CellStyle, isWritten, styleOf } from "../../saving/block-cells";
 import {
   formatsBefore,
   touchedCells,
@@ -61,6 +71,26 @@ export function widthsChange(grid: OpenGrid, sheetId: string, widened: readonly 
   const redo = widths(({ set }) => set);
   // A sheet that is still to be made goes with its columns.
   return [workbook.getSheetBySheetId(sheetId) ? { redo, undo: widths(({ before }) => before) } : { redo }];
+}
+
+/** Pixels of a line of text a point of its size: 96 pixels and 72 points an inch, and the space between lines. */
+const LINE_PIXELS_PER_POINT = (96 / 72) * 1.3;
+
+/** Rows as high as their largest text, as Excel makes them by itself. */
+export function heightsChange({ workbook }: OpenGrid, sheetId: string, { address, cells }: CellBlock): Change[] {
+  const { row: first } = cellPosition(address);
+  const rowsAutoHeightInfo = cells.flatMap((row, down) => {
+    const points = Math.max(0, ...row.map((input) => (isWritten(input) ? (styleOf(input).look?.size ?? 0) : 0)));
+    const autoHeight = Math.ceil(points * LINE_PIXELS_PER_POINT);
+    return autoHeight > DEFAULT_WORKSHEET_ROW_HEIGHT ? [{ row: first + down, autoHeight }] : [];
+  });
+  if (rowsAutoHeightInfo.length === 0) return [];
+  const { id } = SetWorksheetRowAutoHeightMutation;
+  const params = { unitId: workbook.getUnitId(), subUnitId: sheetId, rowsAutoHeightInfo };
+  const sheet = workbook.getSheetBySheetId(sheetId);
+  // A sheet that is still to be made goes with its rows.
+  if (!sheet) return [{ redo: { id, params } }];
+  return [{ redo: { id, params }, undo: { id, params: SetWorksheetRowAutoHeightMutationFactory(params, sheet) } }];
 }
 
 /** The changes that make the cells of a block plain again, with the number formats and widths that were there. */

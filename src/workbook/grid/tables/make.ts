@@ -12,7 +12,7 @@ import { type BlockCell, type CellBlock, isDay, type NewTable } from "../../tabl
 import { type Cells, formatCell, formulaCell, hasFormula, put, shownValue, valueCell } from "./cells";
 import { plainArea, spilledCells } from "../book/read-sheet";
 import { knownTables } from "./known-table";
-import { styleCell, widthsChange } from "./looks";
+import { heightsChange, styleCell, widthsChange } from "./looks";
 import { addTable, cellsChange, type Change } from "./mutations";
 import type { OpenGrid } from "./open-grid";
 
@@ -69,7 +69,8 @@ export function blockMutations(grid: OpenGrid, block: CellBlock, widened: readon
       if (isWritten(input)) put(cells, at.row + down, at.column + right, blockCell(input));
     }),
   );
-  return [...changes, ...widthsChange(grid, id, widened), cellsChange(grid, id, cells)];
+  const sizes = [...widthsChange(grid, id, widened), ...heightsChange(grid, id, block)];
+  return [...changes, ...sizes, cellsChange(grid, id, cells)];
 }
 
 function blockCell(input: BlockCell): ICellData {
