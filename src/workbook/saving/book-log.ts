@@ -1,5 +1,5 @@
 import type { AppliedCell, CellEdit, TableRange } from "../book-host";
-import { SAVES_KEPT } from "./save-log";
+import { type Log, logInMemory, withEntry } from "./log";
 
 /** What is remembered of a change of the workbook, so that it is made once and can be taken back. Plain data. */
 export type LoggedChange = { readonly id: string; readonly title: string } & (
@@ -10,21 +10,10 @@ export type LoggedChange = { readonly id: string; readonly title: string } & (
   | { readonly state: "table"; readonly table: TableRange }
 );
 
-/** Where the last changes of a workbook are remembered, oldest first. */
-export interface BookLog {
-  read(): readonly LoggedChange[];
-  write(changes: readonly LoggedChange[]): void;
-}
+export type BookLog = Log<LoggedChange>;
 
-/** A log that lasts as long as the page. */
 export function memoryBookLog(): BookLog {
-  let kept: readonly LoggedChange[] = [];
-  return {
-    read: () => kept,
-    write: (changes) => {
-      kept = changes;
-    },
-  };
+  return logInMemory();
 }
 
 /** A log as some storage gave it back. What is no change is left out: storage may be damaged, or from another version. */
@@ -60,16 +49,6 @@ function isObject(value: unknown): value is Partial<Record<string, unknown>> {
   return typeof value === "object" && value !== null;
 }
 
-/**
- * The log with one change put in, in place of what it says of the same id. The oldest ones make room only for what is
- * done: an attempt that is refused costs none of them.
- */
 export function withChange(changes: readonly LoggedChange[], change: LoggedChange): readonly LoggedChange[] {
-  const all = [...withoutChange(changes, change.id), change];
-  const isDone = change.state === "cells" || change.state === "table";
-  return isDone ? all.slice(-SAVES_KEPT) : all;
-}
-
-export function withoutChange(changes: readonly LoggedChange[], id: string): readonly LoggedChange[] {
-  return changes.filter((change) => change.id !== id);
+  return withEntry(changes, change, change.state === "cells" || change.state === "table");
 }

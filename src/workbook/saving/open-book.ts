@@ -5,7 +5,8 @@ import { cellAt, type PlainSheet } from "../plain-book";
 import { isFreeOn, roomOn } from "../plain-room";
 import { cellChanged, hostFailed, isUncertain, stillUncertain, TableError } from "../table-error";
 import { freeTableName } from "../table-name";
-import { type BookLog, type LoggedChange, memoryBookLog, withChange, withoutChange } from "./book-log";
+import { type BookLog, type LoggedChange, memoryBookLog, withChange } from "./book-log";
+import { without } from "./log";
 import { cellEditsOf, checkRange } from "./clean-changes";
 import { plainValue, standsFor } from "./row-match";
 
@@ -92,7 +93,7 @@ async function noted<T>(log: BookLog, begun: LoggedChange, standsInPart: boolean
   } catch (error) {
     if (isUncertain(error)) throw error;
     if (standsInPart) throw stillUncertain(error);
-    log.write(withoutChange(log.read(), begun.id));
+    log.write(without(log.read(), begun.id));
     throw error;
   }
 }
@@ -131,7 +132,7 @@ async function takeBack(host: BookHost, log: BookLog, id: string): Promise<void>
     const applied = change.state === "cells" ? change.applied : (await standing(host, change.edits)).applied;
     await undo(host, applied);
   }
-  log.write(withoutChange(log.read(), id));
+  log.write(without(log.read(), id));
 }
 
 async function unmake(host: BookHost, table: TableRange): Promise<void> {

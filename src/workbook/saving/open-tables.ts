@@ -1,7 +1,8 @@
 import { cleanBlock, cleanTable, editsOf } from "./clean-values";
 import { tableOf } from "./edit-plan";
 import { inverseOf, isUndone } from "./inverse";
-import { logged, type LoggedSave, memoryLog, type SaveLog, without } from "./save-log";
+import { logged, type LoggedSave, memoryLog, type SaveLog } from "./save-log";
+import { without } from "./log";
 import { standingOf, type Standing } from "./standing";
 import { takeBlockBack, writeBlockOnce } from "./write-block";
 import { hostFailed, isUncertain, stillUncertain, TableError } from "../table-error";

@@ -1,5 +1,6 @@
 import type { AppliedEdit, Edit, RowCounts } from "../table-host";
 import type { CellBlock } from "../table-port";
+import { type Log, logInMemory, withEntry } from "./log";
 import type { BegunBlock, WrittenBlock } from "./written-block";
 
 /** What is remembered of a save, so that it is written once and can be taken back. Plain data. */
@@ -24,24 +25,10 @@ export type LoggedSave =
     }
   | { readonly state: "block"; readonly id: string; readonly title: string; readonly block: WrittenBlock };
 
-/** Where the last saves of a workbook are remembered, oldest first. */
-export interface SaveLog {
-  read(): readonly LoggedSave[];
-  write(saves: readonly LoggedSave[]): void;
-}
+export type SaveLog = Log<LoggedSave>;
 
-/** Saves further back are the sheet's own: taking one back among so many later ones would surprise. */
-export const SAVES_KEPT = 20;
-
-/** A log that lasts as long as the page. */
 export function memoryLog(): SaveLog {
-  let kept: readonly LoggedSave[] = [];
-  return {
-    read: () => kept,
-    write: (saves) => {
-      kept = saves;
-    },
-  };
+  return logInMemory();
 }
 
 /** A log as some storage gave it back. What is no save is left out: storage may be damaged, or from another version. */
@@ -83,16 +70,6 @@ function isRow({ table, index, cells }: Partial<Record<string, unknown>>): boole
   return typeof table === "string" && typeof index === "number" && typeof cells === "object" && cells !== null;
 }
 
-/**
- * The log with one save put in, in place of what it says of the same id. The oldest ones make room only for what is
- * done: an attempt that is refused costs none of them.
- */
 export function logged(saves: readonly LoggedSave[], save: LoggedSave): readonly LoggedSave[] {
-  const all = [...without(saves, save.id), save];
-  const isDone = save.state === "done" || save.state === "block";
-  return isDone ? all.slice(-SAVES_KEPT) : all;
-}
-
-export function without(saves: readonly LoggedSave[], id: string): readonly LoggedSave[] {
-  return saves.filter((save) => save.id !== id);
+  return withEntry(saves, save, save.state === "done" || save.state === "block");
 }

@@ -1,7 +1,8 @@
 import { isUncertain, stillUncertain } from "../table-error";
 import type { TableHost } from "../table-host";
 import type { BlockResult, CellBlock } from "../table-port";
-import { logged, type LoggedSave, type SaveLog, without } from "./save-log";
+import { logged, type LoggedSave, type SaveLog } from "./save-log";
+import { without } from "./log";
 import { filledCells, formatsBefore, meantCells, type StandingCell, type WrittenBlock } from "./written-block";
 
 type LoggedBlock = Extract<LoggedSave, { state: "block" | "block-begun" }>;

@@ -1,4 +1,5 @@
-import { memoryLog, type LoggedSave, SAVES_KEPT } from "../../../src/workbook/saving/save-log";
+import { WRITES_KEPT } from "../../../src/workbook/saving/log";
+import { memoryLog, type LoggedSave } from "../../../src/workbook/saving/save-log";
 import { standingOf } from "../../../src/workbook/saving/standing";
 import { undoBrokenOff } from "../../../src/workbook/saving/inverse";
 import { openTables } from "../../../src/workbook/saving/open-tables";
@@ -100,9 +101,9 @@ describe("the log of saves", () => {
 
   test("keeps the last saves only", async () => {
     const port = openTables(host(() => Promise.resolve([{ kind: "append", rows: [row(0, 1, null)] }])));
-    for (let number = 0; number < SAVES_KEPT + 5; number++) await port.save(save(String(number)));
-    expect(port.pastSaves().length).toBe(SAVES_KEPT);
-    expect(port.pastSaves()[0]?.id).toBe(String(SAVES_KEPT + 4));
+    for (let number = 0; number < WRITES_KEPT + 5; number++) await port.save(save(String(number)));
+    expect(port.pastSaves().length).toBe(WRITES_KEPT);
+    expect(port.pastSaves()[0]?.id).toBe(String(WRITES_KEPT + 4));
     await expect(port.takeBack("0")).rejects.toMatchObject({ kind: "unknown-save" });
   });
 

@@ -1,4 +1,4 @@
-import { SAVES_KEPT } from "../../../src/workbook/saving/save-log";
+import { WRITES_KEPT } from "../../../src/workbook/saving/log";
 import { tablePortContract } from "./contract";
 import { openMemoryBook } from "./memory-book";
 import { refusedAs, saveOf, startTables } from "./start";
@@ -8,11 +8,11 @@ tablePortContract({ name: "memory", open: async (tables) => (await openMemoryBoo
 test("an attempt that is refused costs no save that can be taken back", async () => {
   const { test: book } = await openMemoryBook(startTables);
   const port = book.user();
-  for (let saved = 0; saved < SAVES_KEPT; saved++) {
+  for (let saved = 0; saved < WRITES_KEPT; saved++) {
     await port.save(saveOf({ append: "Scores", rows: [{ Cow: saved, Score: 1 }] }));
   }
   const before = port.pastSaves();
-  expect(before).toHaveLength(SAVES_KEPT);
+  expect(before).toHaveLength(WRITES_KEPT);
   const taken = { id: "taken", title: "In use", sheet: "Plan", address: "B2", cells: [[1]] };
   await refusedAs(port.writeBlock(taken), "occupied");
   await book.other.deleteTable("Care");

@@ -5,6 +5,7 @@ import type { FunctionSpec } from "../../../functions/define";
 import { registry } from "../../../functions/registry";
 import { TableError } from "../../../workbook/table-error";
 import type { WorkbookWith } from "../../pane-workbook";
+import { messageOf } from "../../message-of";
 import { inSlices } from "../in-slices";
 import { useWorkbookChanges } from "../use-workbook-changes";
 import { readHerdTables } from "./read-herd-tables";
@@ -42,7 +43,7 @@ export function useLiveBlocks(
   useEffect(() => {
     readHerdTables(port, tables, today()).then(
       (herd) => dispatch({ type: "read", wanted, herd }),
-      (error: unknown) => dispatch({ type: "read failed", wanted, message: messageOf(error) }),
+      (error: unknown) => dispatch({ type: "read failed", wanted, message: notReadMessage(error) }),
     );
   }, [port, wanted]);
 
@@ -73,7 +74,6 @@ export function useLiveBlocks(
   return [state, dispatch];
 }
 
-function messageOf(error: unknown): string {
-  if (error instanceof TableError) return error.message;
-  return `The workbook could not be read: ${error instanceof Error ? error.message : String(error)}.`;
+function notReadMessage(error: unknown): string {
+  return error instanceof TableError ? error.message : `The workbook could not be read: ${messageOf(error)}.`;
 }

@@ -1,6 +1,7 @@
 import "./put-in-sheet.css";
 import { useEffect, useId, useMemo, useReducer, useRef, useState } from "preact/hooks";
 import type { SelectedCell } from "../../../workbook/port";
+import { messageOf } from "../../message-of";
 import type { WorkbookWith } from "../../pane-workbook";
 import { asTableError } from "../../../workbook/table-error";
 import { Note, TextList } from "../blocks";
@@ -121,8 +122,4 @@ function Told({ state: { told, put } }: { readonly state: PutState }) {
 function doingOf({ doing }: PutState, title: string): string | undefined {
   if (doing === "putting") return `Writing ${title} …`;
   return doing === "taking back" ? `Taking back ${title} …` : undefined;
-}
-
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

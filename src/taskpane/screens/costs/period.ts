@@ -1,5 +1,5 @@
-import { addMonths, day, type DaySerial, isoDate } from "../../../core/shared/days";
-import { DomainError } from "../../../core/shared/domain-error";
+import { addMonths, type DaySerial, isoDate } from "../../../core/shared/days";
+import { typedDay } from "../../typed-day";
 
 /** The days that the costs are counted over, as date fields hold them. */
 export interface TypedPeriod {
@@ -21,13 +21,4 @@ export function readPeriod({ from, to }: TypedPeriod): { readonly from: DaySeria
   if (first === undefined || last === undefined) return "Type a first and a last day.";
   if (first > last) return `The first day must not be after the last; got ${isoDate(first)} and ${isoDate(last)}.`;
   return { from: first, to: last };
-}
-
-export function typedDay(text: string): DaySerial | undefined {
-  try {
-    return day(text);
-  } catch (error) {
-    if (error instanceof DomainError) return undefined;
-    throw error;
-  }
 }

@@ -43,7 +43,7 @@ export function caseWords({ priced, unpriced }: CaseCosts, costs: readonly Lesio
   const names = without.slice(0, MOST_NAMED).map(({ name, cases }) => `${name} ${cases}`);
   const more = without.length > names.length ? " and others" : "";
   const named = names.length === 0 ? "" : ` (${names.join(", ")}${more})`;
-  return `${inside} ${counted(unpriced, "case")} without a cost left out${named}: give them one under Costs, or write none.`;
+  return `${inside} ${counted(unpriced, "case")} without a cost left out${named}: give them one under Costs, or "none" to count them at nothing.`;
 }
 
 /** The same for a narrow column. */

@@ -1,5 +1,6 @@
 import { TableError, type TableErrorKind } from "../../../workbook/table-error";
 import type { TablePort } from "../../../workbook/table-port";
+import { messageOf } from "../../message-of";
 import { readBook } from "./book";
 import { openLines } from "./model";
 import type { DueEvent, DueState } from "./state";
@@ -51,5 +52,5 @@ export async function writeList(port: TablePort, state: DueState): Promise<DueEv
 
 function toldOf(error: unknown): { readonly kind: TableErrorKind; readonly message: string } {
   if (error instanceof TableError) return { kind: error.kind, message: error.message };
-  return { kind: "failed", message: `Nothing was saved: ${error instanceof Error ? error.message : String(error)}.` };
+  return { kind: "failed", message: `Nothing was saved: ${messageOf(error)}.` };
 }

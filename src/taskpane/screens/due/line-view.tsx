@@ -56,7 +56,7 @@ function LineHead({ line, state }: { readonly line: DueLine; readonly state: Due
           {what}
           {foot !== "" && <span class="due-foot"> {foot}</span>}
         </span>
-        {cow !== "" && <span class="due-place">{placeName(line)}</span>}
+        {cow !== "" && <span class="due-place">group {placeName(line)}</span>}
       </span>
       {remarks.length > 0 && <span class="due-remarks">{remarks.join("; ")}</span>}
     </>

@@ -1,6 +1,7 @@
 import "./explain.css";
 import { useCallback, useEffect, useReducer } from "preact/hooks";
 import { wholeRegistry } from "../../../functions/whole-registry";
+import { messageOf } from "../../message-of";
 import type { PaneWorkbook } from "../../pane-workbook";
 import { type ExplainEvent, type ExplainState, initialState, nextState } from "./model";
 import { ExplainScreen } from "./view";
@@ -20,7 +21,7 @@ export function Explain({ port }: PaneWorkbook) {
     if (!cell) return;
     port.readCalls(cell).then(
       (calls) => dispatch({ type: "calls read", cell, calls }),
-      (error: unknown) => dispatch({ type: "read failed", cell, message: messageOf(error) }),
+      (error: unknown) => dispatch({ type: "read failed", cell, message: notReadMessage(error) }),
     );
   }, [port, cell]);
 
@@ -28,6 +29,6 @@ export function Explain({ port }: PaneWorkbook) {
   return <ExplainScreen state={state} choose={choose} />;
 }
 
-function messageOf(error: unknown): string {
-  return `The cell could not be read: ${error instanceof Error ? error.message : String(error)}`;
+function notReadMessage(error: unknown): string {
+  return `The cell could not be read: ${messageOf(error)}`;
 }

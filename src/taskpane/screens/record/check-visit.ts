@@ -7,7 +7,8 @@ import type { Cow } from "../../../herd/cow-list";
 import { scaleOf } from "./mobility";
 import { ask, type Problem, stop, tell } from "./problems";
 import { isBlankFinding, type RecordState } from "./state";
-import { typedDay, typedNumber } from "./typed-text";
+import { typedDay } from "../../typed-day";
+import { typedNumber } from "./typed-text";
 
 /** Records are entered within days; a date a season back is most often a mistyped year. */
 const LONG_AGO_DAYS = 120;

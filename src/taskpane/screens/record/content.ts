@@ -10,7 +10,7 @@ import type { Care, Field } from "./fields";
 import { findingNotices, type Notice, pastNotices } from "./notices";
 import type { Problem } from "./problems";
 import { currentFinding, isBlankFinding, type FindingEntry, type RecordState } from "./state";
-import { typedDay } from "./typed-text";
+import { typedDay } from "../../typed-day";
 import { clearDays, type ClearDay } from "./withdrawal";
 
 /** Earlier findings and open jobs that are shown; more would push the form out of sight. */

@@ -5,7 +5,7 @@ import { careOf, namesDrug } from "./care";
 import { mobilityOf } from "./mobility";
 import type { CowAtHand } from "./check-visit";
 import { isBlankFinding, type RecordState } from "./state";
-import { typedDay } from "./typed-text";
+import { typedDay } from "../../typed-day";
 import { counted } from "../../format";
 
 /** Something to know or to take care of, for this cow now. */

@@ -17,7 +17,8 @@ import type { Care, Foot, Visit } from "./fields";
 import { placed, type Values } from "./placed";
 import { headingOf, placeUnder, takes } from "./places";
 import { type FindingEntry, isBlankFinding, type PlannedSave, type RecordState } from "./state";
-import { typedDay, typedNumber } from "./typed-text";
+import { typedDay } from "../../typed-day";
+import { typedNumber } from "./typed-text";
 import { withdrawalNote } from "./withdrawal";
 
 /** What is saved: the findings typed, that nothing was found, or the score alone. */

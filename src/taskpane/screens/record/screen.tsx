@@ -3,6 +3,7 @@ import { readHerd, RULES_TABLE } from "../../../herd/herd";
 import { TableError } from "../../../workbook/table-error";
 import { mappingTable } from "../../../workbook/mapping-table";
 import { cowsTable, findingsTable, scoresTable } from "../../../workbook/tables";
+import { messageOf } from "../../message-of";
 import type { WorkbookWith } from "../../pane-workbook";
 import { rulesInForce } from "../../rules";
 import { doingOf } from "./doing";
@@ -87,8 +88,4 @@ export function Record({ tables, recordDrafts: drafts, today }: WorkbookWith<"ta
   }, [tables, takingBack]);
 
   return <RecordScreen state={state} send={send} newId={newId} doing={doingOf(state, isReading)} />;
-}
-
-function messageOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

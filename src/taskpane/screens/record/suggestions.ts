@@ -3,7 +3,8 @@ import { type Disorder, disorderOf, disorders } from "../../../core/claws/disord
 import type { Cow } from "../../../herd/cow-list";
 import { cowKey } from "../../../herd/cow-rows";
 import { currentFinding, type RecordState } from "./state";
-import { typedDay, typedNumber } from "./typed-text";
+import { typedDay } from "../../typed-day";
+import { typedNumber } from "./typed-text";
 
 /** As many as fit under the field with the keyboard of a tablet open. */
 export const MOST_COWS = 6;

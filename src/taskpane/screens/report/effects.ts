@@ -6,6 +6,7 @@ import { ownReferences } from "../../../blocks/references/own";
 import { functionsOf } from "../../../blocks/sources";
 import type { FunctionSpec } from "../../../functions/define";
 import { asTableError } from "../../../workbook/table-error";
+import { messageOf } from "../../message-of";
 import type { WorkbookWith } from "../../pane-workbook";
 import { referencesOf } from "../../parts/put-in-sheet/workbook-references";
 import { dayOf, type DrawnUp, namedThings } from "./report";
@@ -54,7 +55,7 @@ export async function writeReport(
   } catch (error) {
     const known = asTableError(error);
     if (known?.kind === "occupied" || known?.kind === "name-taken") return { type: "name taken" };
-    return { type: "write refused", message: error instanceof Error ? error.message : String(error) };
+    return { type: "write refused", message: messageOf(error) };
   }
 }
 
@@ -66,7 +67,7 @@ export async function takeReportBack({ tables }: WorkbookWith<"tables">, id: str
   } catch (error) {
     return {
       type: "write refused",
-      message: `Not taken back. ${error instanceof Error ? error.message : String(error)}`,
+      message: `Not taken back. ${messageOf(error)}`,
     };
   }
 }

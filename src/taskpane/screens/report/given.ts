@@ -4,7 +4,7 @@ import type { ComputedBlock, InputValues } from "../../../blocks/compute";
 import type { DaySerial } from "../../../core/shared/days";
 import type { LiveState } from "../../parts/live-blocks/state";
 import { testDays } from "../cells/test-days";
-import { typedDay } from "../costs/period";
+import { typedDay } from "../../typed-day";
 
 /** The days of the report, by the names of its fields and of its block's inputs. */
 const DAYS = ["visit", "since"] as const;

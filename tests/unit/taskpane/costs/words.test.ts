@@ -71,7 +71,7 @@ test("cases without a cost are counted, the most frequent named", () => {
   ]);
   expect(rows[0]).toEqual({ name: "Sole ulcer", cases: 2, perCase: 178, cost: 356, share: 1 });
   expect(caseWords({ priced: 2, unpriced: 6 }, rows)).toBe(
-    "For 2 new cases. 6 cases without a cost left out (Heel horn erosion 5, Interdigital phlegmon 1): give them one under Costs, or write none.",
+    'For 2 new cases. 6 cases without a cost left out (Heel horn erosion 5, Interdigital phlegmon 1): give them one under Costs, or "none" to count them at nothing.',
   );
   expect(shortCaseWords({ priced: 2, unpriced: 6 })).toBe("For 2 new cases. 6 without a cost left out.");
   expect(shortCaseWords({ priced: 0, unpriced: 0 })).toBe("No new case in those days.");

@@ -5,7 +5,7 @@ import { placeOf, sheetOf } from "../../../../src/workbook/memory/cells";
 import type { PlainArea } from "../../../../src/workbook/plain-book";
 import { openBook } from "../../../../src/workbook/saving/open-book";
 import { faults } from "../../../fakes/faults";
-import { SAVES_KEPT } from "../../../../src/workbook/saving/save-log";
+import { WRITES_KEPT } from "../../../../src/workbook/saving/log";
 import type { PlainCell } from "../../../../src/workbook/port";
 import { refusedAs } from "../start";
 import { startSheets } from "./start";
@@ -71,9 +71,9 @@ test("an attempt that is refused costs no change that can be taken back", async 
   const port = (await open(startSheets)).user();
   const change = (id: string, address: string, was: PlainCell) =>
     port.changeCells({ id, title: id, cells: [{ sheet: "Empty", address, was, set: 1 }] });
-  for (let made = 1; made <= SAVES_KEPT; made++) await change(String(made), `A${made}`, null);
+  for (let made = 1; made <= WRITES_KEPT; made++) await change(String(made), `A${made}`, null);
   const before = port.pastChanges();
-  expect(before).toHaveLength(SAVES_KEPT);
+  expect(before).toHaveLength(WRITES_KEPT);
   await refusedAs(change("refused", "A1", 5), "changed");
   const area = { firstRow: 0, firstColumn: 0, lastRow: 1, lastColumn: 0 };
   await refusedAs(port.makeTable({ id: "table", title: "", sheet: "Empty", area, name: "T" }), "headings");
