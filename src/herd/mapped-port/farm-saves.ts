@@ -1,5 +1,6 @@
 import type { BookPort } from "../../workbook/book-port";
-import { hostFailed, stillUncertain, TableError, tableGone } from "../../workbook/table-error";
+import { stillUncertain, TableError, tableGone } from "../../workbook/table-error";
+import { inTurns } from "../../workbook/saving/in-turn";
 import type { Change, PastSave, Save, TablePort } from "../../workbook/table-port";
 import type { HerdTableName } from "../mapping/targets";
 import { EditsOfFarm } from "./farm-edits";
@@ -27,7 +28,8 @@ const TRIES = 4;
  * taken back where the second refuses.
  */
 export class FarmSaves {
-  #last: Promise<unknown> = Promise.resolve();
+  /** One after the other: where new rows go depends on those before them. */
+  readonly #inTurn = inTurns();
   /** Ids of this session, the latest last. */
   readonly #order: string[] = [];
 
@@ -137,15 +139,6 @@ export class FarmSaves {
       .pastChanges()
       .filter(({ id }) => id.startsWith(ID))
       .map(({ id, title }) => ({ id: id.slice(ID.length), title }));
-  }
-
-  /** One after the other: where new rows go depends on those before them. */
-  #inTurn<T>(work: () => Promise<T>): Promise<T> {
-    const turn = this.#last.then(work).catch((error: unknown) => {
-      throw error instanceof TableError ? error : hostFailed(error);
-    });
-    this.#last = turn.catch(() => undefined);
-    return turn;
   }
 }
 

@@ -3,9 +3,10 @@ import type { BookPort, CellChanges, RangeToTable } from "../book-port";
 import { cellPosition } from "../cell-address";
 import { cellAt, type PlainSheet } from "../plain-book";
 import { isFreeOn, roomOn } from "../plain-room";
-import { cellChanged, hostFailed, isUncertain, stillUncertain, TableError } from "../table-error";
+import { cellChanged, isUncertain, stillUncertain, TableError } from "../table-error";
 import { freeTableName } from "../table-name";
 import { type BookLog, type LoggedChange, memoryBookLog, withChange } from "./book-log";
+import { inTurns } from "./in-turn";
 import { without } from "./log";
 import { cellEditsOf, checkRange } from "./clean-changes";
 import { plainValue, standsFor } from "./row-match";
@@ -15,14 +16,7 @@ import { plainValue, standsFor } from "./row-match";
  * can be taken back. Writes are done one after the other in the order in which they were asked for.
  */
 export function openBook(host: BookHost, log: BookLog = memoryBookLog()): BookPort {
-  let last: Promise<unknown> = Promise.resolve();
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const turn = last.then(work).catch((error: unknown) => {
-      throw error instanceof TableError ? error : hostFailed(error);
-    });
-    last = turn.catch(() => undefined);
-    return turn;
-  };
+  const inTurn = inTurns();
   return {
     readBook: () => host.readBook(),
     readSheet: (name) => host.readSheet(name),

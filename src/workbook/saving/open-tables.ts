@@ -1,11 +1,12 @@
 import { cleanBlock, cleanTable, editsOf } from "./clean-values";
 import { tableOf } from "./edit-plan";
+import { inTurns } from "./in-turn";
 import { inverseOf, isUndone } from "./inverse";
 import { logged, type LoggedSave, memoryLog, type SaveLog } from "./save-log";
 import { without } from "./log";
 import { standingOf, type Standing } from "./standing";
 import { takeBlockBack, writeBlockOnce } from "./write-block";
-import { hostFailed, isUncertain, stillUncertain, TableError } from "../table-error";
+import { isUncertain, stillUncertain, TableError } from "../table-error";
 import type { AppliedEdit, Edit, TableHost } from "../table-host";
 import type { Save, TableContent, TablePort } from "../table-port";
 
@@ -16,14 +17,7 @@ type Begun = Extract<LoggedSave, { state: "begun" }>;
  * ones can be taken back. Writes are done one after the other in the order in which they were asked for.
  */
 export function openTables(host: TableHost, log: SaveLog = memoryLog()): TablePort {
-  let last: Promise<unknown> = Promise.resolve();
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const turn = last.then(work).catch((error: unknown) => {
-      throw error instanceof TableError ? error : hostFailed(error);
-    });
-    last = turn.catch(() => undefined);
-    return turn;
-  };
+  const inTurn = inTurns();
   return {
     listTables: () => host.listTables(),
     readTable: (name) => host.readTable(name),
