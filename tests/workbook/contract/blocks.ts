@@ -108,6 +108,17 @@ export function blockContract(host: TestHost): void {
         );
       trial.failSteps(0, 0);
       if (kind === "failed") expect(await filled("By month", trial)).toEqual([]);
+      // A second try that is refused knows no more of the first than was known before.
+      trial.failSteps(after % 3, 1);
+      const again = await trial
+        .user(log)
+        .writeBlock(block)
+        .then(
+          () => "written",
+          async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
+        );
+      trial.failSteps(0, 0);
+      if (!["written", "uncertain"].includes(again)) expect(await filled("By month", trial)).toEqual([]);
       await trial.user(log).writeBlock(block);
       expect(await filled("By month", trial)).toEqual(FILLED);
       await trial.user(log).takeBack("block-1");

@@ -145,6 +145,14 @@ export function rangeContract(host: SheetsHost): void {
       if (outcome === "failed") expect(found).toEqual([]);
       else if (outcome === "made") expect(found).toEqual(made);
       else expect([[], made]).toContainEqual(found);
+      // A second try that is refused knows no more of the first than was known before.
+      trial.failSteps(after % 3, 1);
+      const again = await user.makeTable(list).then(
+        () => "made",
+        async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
+      );
+      trial.failSteps(0, 0);
+      if (!["made", "uncertain"].includes(again)) expect((await user.readSheet(feet.name)).tables).toEqual([]);
       expect(await user.makeTable(list)).toBe("Trimmings");
       expect((await user.readSheet(feet.name)).tables.map(({ name }) => name)).toEqual(["Trimmings"]);
       await user.takeBack(list.id);
