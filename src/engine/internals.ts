@@ -1,4 +1,12 @@
-import type { ICellData, IRange, IUnitRange, Nullable, ObjectMatrix } from "@univerjs/core";
+import type {
+  BooleanNumber,
+  ICellData,
+  IRange,
+  IUnitRange,
+  IUniverInstanceService,
+  Nullable,
+  ObjectMatrix,
+} from "@univerjs/core";
 import type {
   ArrayValueObject,
   BaseValueObject,
@@ -130,6 +138,12 @@ export interface RangesOfFormulas {
     readonly refOffsetY: number;
   }): Promise<IUnitRange[]>;
   _nodeTraversalRef(node: object, found: ReadNode[]): void;
+}
+
+/** Which rows are hidden, by workbook and sheet. */
+export interface HiddenRows {
+  readonly _univerInstanceService: IUniverInstanceService;
+  getHiddenRowsFiltered(): BySheet<{ readonly [row: number]: Nullable<{ readonly hd: BooleanNumber }> }>;
 }
 
 export interface ReferenceArrays {

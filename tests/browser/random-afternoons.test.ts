@@ -16,8 +16,7 @@ afterAll(() => host.close());
 
 test("whatever is done in the pane as drawn, every saved row stands once and nothing typed is lost", async () => {
   const { page, errors } = await host.open();
-  expect(await page.evaluate(([count, seed]) => window.runSequences(count, seed), [COUNT, RANDOM_SEED] as const)).toBe(
-    "",
-  );
+  const asked = [COUNT, RANDOM_SEED] as const;
+  expect(await page.evaluate(([count, seed]) => window.runSequences(count, seed), asked)).toBe("");
   expect(errors).toEqual([]);
 });

@@ -1,12 +1,8 @@
-import { BooleanNumber, type IUniverInstanceService, UniverInstanceType, type Workbook } from "@univerjs/core";
+import { BooleanNumber, type Nullable, UniverInstanceType, type Workbook } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
+import type { HiddenRows } from "../internals";
 
-type RowData = Readonly<Record<number, { readonly hd: BooleanNumber } | undefined>>;
-
-interface HiddenRows {
-  readonly _univerInstanceService: IUniverInstanceService;
-  getHiddenRowsFiltered(): Record<string, Record<string, RowData>>;
-}
+type RowData = Readonly<Record<number, Nullable<{ readonly hd: BooleanNumber }>>>;
 
 /**
  * At every computing the engine asks of each row of each sheet whether it is hidden. Only a few functions want to know,

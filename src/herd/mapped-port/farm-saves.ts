@@ -1,6 +1,7 @@
 import type { BookPort } from "../../workbook/book-port";
-import { stillUncertain, TableError, tableGone } from "../../workbook/table-error";
 import { inTurns } from "../../workbook/saving/in-turn";
+import { stillOpen } from "../../workbook/saving/still-open";
+import { TableError, tableGone } from "../../workbook/table-error";
 import type { Change, PastSave, Save, TablePort } from "../../workbook/table-port";
 import type { HerdTableName } from "../mapping/targets";
 import { EditsOfFarm } from "./farm-edits";
@@ -73,11 +74,11 @@ export class FarmSaves {
     const { id, title } = save;
     const rowsKnown = this.tables.pastSaves().some((past) => past.id === id);
     const cellsKnown = this.#cellSaves().some((past) => past.id === id);
-    const isKnown = rowsKnown || cellsKnown;
-    const found = await stillOpen(isKnown, () => this.reader.farm());
+    const reading = <T>(read: () => Promise<T>): Promise<T> => (rowsKnown || cellsKnown ? stillOpen(read) : read());
+    const found = await reading(() => this.reader.farm());
     if (found === undefined && !cellsKnown) return this.tables.save(save);
     const work = { save, found, rowsKnown, cellsKnown };
-    const edits = await stillOpen(isKnown, () => this.#edits(work));
+    const edits = await reading(() => this.#edits(work));
     // A known part is carried on by what its port remembers of it.
     if (rowsKnown || edits.rows.length > 0) await this.tables.save({ id, title, changes: edits.rows });
     if (cellsKnown || edits.cells.length > 0) await this.#writeCells(work, edits);
@@ -139,15 +140,6 @@ export class FarmSaves {
       .pastChanges()
       .filter(({ id }) => id.startsWith(ID))
       .map(({ id, title }) => ({ id: id.slice(ID.length), title }));
-  }
-}
-
-/** Reads for a save; where that fails of one that was begun before, nobody knows more of it than before. */
-async function stillOpen<T>(wasBegun: boolean, read: () => Promise<T>): Promise<T> {
-  try {
-    return await read();
-  } catch (error) {
-    throw wasBegun ? stillUncertain(error) : error;
   }
 }
 

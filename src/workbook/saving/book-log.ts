@@ -10,8 +10,10 @@ export type LoggedChange = { readonly id: string; readonly title: string } & (
   | { readonly state: "table"; readonly table: TableRange }
 );
 
+/** Where the last changes of a workbook are remembered, oldest first. */
 export type BookLog = Log<LoggedChange>;
 
+/** A log that lasts as long as the page. */
 export function memoryBookLog(): BookLog {
   return logInMemory();
 }
@@ -49,6 +51,7 @@ function isObject(value: unknown): value is Partial<Record<string, unknown>> {
   return typeof value === "object" && value !== null;
 }
 
+/** The log with one change put in, in place of what it says of the same id. */
 export function withChange(changes: readonly LoggedChange[], change: LoggedChange): readonly LoggedChange[] {
   return withEntry(changes, change, change.state === "cells" || change.state === "table");
 }

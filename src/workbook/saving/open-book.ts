@@ -6,10 +6,11 @@ import { isFreeOn, roomOn } from "../plain-room";
 import { cellChanged, isUncertain, stillUncertain, TableError } from "../table-error";
 import { freeTableName } from "../table-name";
 import { type BookLog, type LoggedChange, memoryBookLog, withChange } from "./book-log";
+import { cellEditsOf, checkRange } from "./clean-changes";
 import { inTurns } from "./in-turn";
 import { without } from "./log";
-import { cellEditsOf, checkRange } from "./clean-changes";
 import { plainValue, standsFor } from "./row-match";
+import { stillOpen } from "./still-open";
 
 /**
  * The book port on a host: what is the same for all hosts. A change is made once whatever happens, and the last ones
@@ -43,7 +44,7 @@ async function changeOnce(host: BookHost, log: BookLog, changes: CellChanges): P
   const { applied, missing } =
     known === undefined
       ? { applied: [], missing: cellEditsOf(changes) }
-      : await openStill(() => standing(host, known.edits));
+      : await stillOpen(() => standing(host, known.edits));
   const begun = known ?? { state: "cells-begun", id, title, edits: missing };
   const added = await noted(log, begun, applied.length > 0, () =>
     missing.length === 0 ? Promise.resolve([]) : host.editCells(missing),
@@ -57,7 +58,7 @@ async function makeOnce(host: BookHost, log: BookLog, wanted: RangeToTable): Pro
   if (known?.state === "table") return known.table.name;
   const begun = known?.state === "table-begun" ? known : undefined;
   const look = () => host.readSheet(sheet);
-  const found = begun === undefined ? await look() : await openStill(look);
+  const found = begun === undefined ? await look() : await stillOpen(look);
   const stands = begun !== undefined && found.tables.some(({ name }) => name === begun.table.name);
   const table = begun?.table ?? { sheet, area, name: freeTableName(wanted.name, await host.takenNames()) };
   if (!stands) {
@@ -68,15 +69,6 @@ async function makeOnce(host: BookHost, log: BookLog, wanted: RangeToTable): Pro
   }
   log.write(withChange(log.read(), { state: "table", id, title, table }));
   return table.name;
-}
-
-/** Looks at what was begun before; where that fails nobody knows more of it than before. */
-async function openStill<T>(look: () => Promise<T>): Promise<T> {
-  try {
-    return await look();
-  } catch (error) {
-    throw stillUncertain(error);
-  }
 }
 
 /** Notes that writing begins before it does, and forgets it again where nothing of it stands. */

@@ -2,12 +2,13 @@ import { cleanBlock, cleanTable, editsOf } from "./clean-values";
 import { tableOf } from "./edit-plan";
 import { inTurns } from "./in-turn";
 import { inverseOf, isUndone } from "./inverse";
-import { logged, type LoggedSave, memoryLog, type SaveLog } from "./save-log";
 import { without } from "./log";
+import { logged, type LoggedSave, memoryLog, type SaveLog } from "./save-log";
 import { standingOf, type Standing } from "./standing";
+import { stillOpen } from "./still-open";
 import { takeBlockBack, writeBlockOnce } from "./write-block";
 import { isUncertain, stillUncertain, TableError } from "../table-error";
-import type { AppliedEdit, Edit, TableHost } from "../table-host";
+import type { AppliedEdit, Edit, RowCounts, TableHost } from "../table-host";
 import type { Save, TableContent, TablePort } from "../table-port";
 
 type Begun = Extract<LoggedSave, { state: "begun" }>;
@@ -35,41 +36,33 @@ async function saveOnce(host: TableHost, log: SaveLog, save: Save): Promise<void
   if (known !== undefined && known.state !== "begun") return;
   const { id, title } = save;
   const { applied, missing } =
-    known === undefined ? { applied: [], missing: editsOf(save) } : await lookUpAgain(host, known);
-  const begun = known ?? { id, title, edits: missing };
-  const added = missing.length === 0 ? [] : await write(host, log, begun, { applied, missing });
+    known === undefined ? { applied: [], missing: editsOf(save) } : await stillOpen(() => lookUp(host, known));
+  const begin = (rowCounts: RowCounts): void =>
+    log.write(logged(log.read(), known ?? { state: "begun", id, title, edits: missing, rowCounts }));
+  const forget = (): void => log.write(without(log.read(), id));
+  const added = missing.length === 0 ? [] : await write(host, { applied, missing }, begin, forget);
   log.write(logged(log.read(), { state: "done", id, title, applied: [...applied, ...added] }));
 }
 
 /** Notes that writing has begun before it does, and forgets it again where nothing of the save stands. */
 async function write(
   host: TableHost,
-  log: SaveLog,
-  begun: Begun | Omit<Begun, "state" | "rowCounts">,
   { applied, missing }: Standing,
+  begin: (rowCounts: RowCounts) => void,
+  forget: () => void,
 ): Promise<readonly AppliedEdit[]> {
   try {
-    return await host.applyEdits(missing, (rowCounts) => {
-      log.write(logged(log.read(), "state" in begun ? begun : { ...begun, state: "begun", rowCounts }));
-    });
+    return await host.applyEdits(missing, begin);
   } catch (error) {
     if (isUncertain(error)) throw error;
     if (applied.length > 0) throw stillUncertain(error);
-    log.write(without(log.read(), begun.id));
+    forget();
     throw error;
   }
 }
 
 async function lookUp(host: TableHost, begun: Begun): Promise<Standing> {
   return standingOf(begun, await readTables(host, begun.edits));
-}
-
-async function lookUpAgain(host: TableHost, begun: Begun): Promise<Standing> {
-  try {
-    return await lookUp(host, begun);
-  } catch (error) {
-    throw stillUncertain(error);
-  }
 }
 
 function readTables(host: TableHost, edits: readonly Edit[]): Promise<TableContent[]> {

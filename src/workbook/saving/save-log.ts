@@ -25,8 +25,10 @@ export type LoggedSave =
     }
   | { readonly state: "block"; readonly id: string; readonly title: string; readonly block: WrittenBlock };
 
+/** Where the last saves of a workbook are remembered, oldest first. */
 export type SaveLog = Log<LoggedSave>;
 
+/** A log that lasts as long as the page. */
 export function memoryLog(): SaveLog {
   return logInMemory();
 }
@@ -70,6 +72,7 @@ function isRow({ table, index, cells }: Partial<Record<string, unknown>>): boole
   return typeof table === "string" && typeof index === "number" && typeof cells === "object" && cells !== null;
 }
 
+/** The log with one save put in, in place of what it says of the same id. */
 export function logged(saves: readonly LoggedSave[], save: LoggedSave): readonly LoggedSave[] {
   return withEntry(saves, save, save.state === "done" || save.state === "block");
 }

@@ -1,8 +1,9 @@
-import { isUncertain, stillUncertain } from "../table-error";
+import { isUncertain } from "../table-error";
 import type { TableHost } from "../table-host";
 import type { BlockResult, CellBlock } from "../table-port";
-import { logged, type LoggedSave, type SaveLog } from "./save-log";
 import { without } from "./log";
+import { logged, type LoggedSave, type SaveLog } from "./save-log";
+import { stillOpen } from "./still-open";
 import { filledCells, formatsBefore, meantCells, type StandingCell, type WrittenBlock } from "./written-block";
 
 type LoggedBlock = Extract<LoggedSave, { state: "block" | "block-begun" }>;
@@ -15,7 +16,7 @@ export async function writeBlockOnce(host: TableHost, log: SaveLog, block: CellB
   const known = log.read().find((save) => save.id === id);
   if (known?.state === "block") return resultOf(known.block);
   const written =
-    (known?.state === "block-begun" ? await completed(host, known) : undefined) ??
+    (known?.state === "block-begun" ? await stillOpen(() => completed(host, known)) : undefined) ??
     (await begun(host, log, block, { id, title }));
   log.write(logged(log.read(), { state: "block", id, title, block: written }));
   return resultOf(written);
@@ -39,15 +40,11 @@ async function begun(
 
 /** A block that broke off, where it stands whole; what stands of half a one is taken out. */
 async function completed(host: TableHost, known: Begun): Promise<WrittenBlock | undefined> {
-  try {
-    const found = await standing(host, known);
-    if (found === undefined) return undefined;
-    if (found.isWhole) return found.block;
-    await host.removeBlock(found.block);
-    return undefined;
-  } catch (error) {
-    throw stillUncertain(error);
-  }
+  const found = await standing(host, known);
+  if (found === undefined) return undefined;
+  if (found.isWhole) return found.block;
+  await host.removeBlock(found.block);
+  return undefined;
 }
 
 /** What stands of a block of which nobody knew how far it came; undefined where its sheet is not there. */

@@ -1,6 +1,6 @@
 import type { CellBlock, TablePort } from "../../../src/workbook/table-port";
 import { memoryLog } from "../../../src/workbook/saving/save-log";
-import { MARCH_1, refusal, refusedAs, startTables } from "./start";
+import { MARCH_1, outcomeOf, refusedAs, startTables } from "./start";
 import type { TestBook, TestHost } from "./test-book";
 
 const block: CellBlock = {
@@ -99,26 +99,14 @@ export function blockContract(host: TestHost): void {
       const trial = await host.open(startTables);
       const log = memoryLog();
       trial.failSteps(after, 1);
-      const kind = await trial
-        .user(log)
-        .writeBlock(block)
-        .then(
-          () => "written",
-          async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
-        );
+      const kind = await outcomeOf(trial.user(log).writeBlock(block));
       trial.failSteps(0, 0);
       if (kind === "failed") expect(await filled("By month", trial)).toEqual([]);
       // A second try that is refused knows no more of the first than was known before.
       trial.failSteps(after % 3, 1);
-      const again = await trial
-        .user(log)
-        .writeBlock(block)
-        .then(
-          () => "written",
-          async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
-        );
+      const again = await outcomeOf(trial.user(log).writeBlock(block));
       trial.failSteps(0, 0);
-      if (!["written", "uncertain"].includes(again)) expect(await filled("By month", trial)).toEqual([]);
+      if (!["done", "uncertain"].includes(again)) expect(await filled("By month", trial)).toEqual([]);
       await trial.user(log).writeBlock(block);
       expect(await filled("By month", trial)).toEqual(FILLED);
       await trial.user(log).takeBack("block-1");
@@ -159,14 +147,11 @@ export function blockContract(host: TestHost): void {
         const user = trial.user();
         await user.writeBlock(block);
         trial.failSteps(after, times);
-        const kind = await user.takeBack("block-1").then(
-          () => "taken back",
-          async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
-        );
+        const kind = await outcomeOf(user.takeBack("block-1"));
         trial.failSteps(0, 0);
-        expect(["taken back", "failed", "uncertain"]).toContain(kind);
+        expect(["done", "failed", "uncertain"]).toContain(kind);
         if (kind === "failed") expect(await filled("By month", trial)).toEqual(FILLED);
-        if (kind !== "taken back" && (await trial.sheetNames()).includes("By month")) await user.takeBack("block-1");
+        if (kind !== "done" && (await trial.sheetNames()).includes("By month")) await user.takeBack("block-1");
         expect(await filled("By month", trial)).toEqual([]);
       }
     }

@@ -1,6 +1,6 @@
 import { memoryLog } from "../../../src/workbook/saving/save-log";
 import { rowAsRead, type WorkbookChange } from "../../../src/workbook/table-port";
-import { finding, findings, MARCH_1, refusal, saveOf, startTables, typedRows, wholeBook } from "./start";
+import { finding, findings, MARCH_1, outcomeOf, saveOf, startTables, typedRows, wholeBook } from "./start";
 import type { TestHost } from "./test-book";
 
 /** A save as the pane makes it: findings, a treatment and the outcome of an older one. */
@@ -145,25 +145,18 @@ export function savingContract(host: TestHost): void {
         const untouched = await wholeBook(user);
         const save = await dayOfWork(user);
         trial.failSteps(after, times);
-        const outcome = await user.save(save).then(
-          () => "saved",
-          (error: unknown) => error,
-        );
+        const outcome = await outcomeOf(user.save(save));
         trial.failSteps(0, 0);
         const now = await wholeBook(user);
-        if (outcome === "saved") expect(now).toEqual(AFTER_WORK);
+        if (outcome === "done") expect(now).toEqual(AFTER_WORK);
         else {
-          const { kind } = await refusal(Promise.reject(outcome as Error));
-          expect(["failed", "closed", "uncertain"]).toContain(kind);
-          if (kind !== "uncertain") expect(now).toEqual(untouched);
+          expect(["failed", "closed", "uncertain"]).toContain(outcome);
+          if (outcome !== "uncertain") expect(now).toEqual(untouched);
           // A second try that is refused knows no more of the first than was known before.
           trial.failSteps(after % 3, 1);
-          const again = await user.save(save).then(
-            () => "saved",
-            async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
-          );
+          const again = await outcomeOf(user.save(save));
           trial.failSteps(0, 0);
-          if (!["saved", "uncertain"].includes(again)) expect(await wholeBook(user)).toEqual(untouched);
+          if (!["done", "uncertain"].includes(again)) expect(await wholeBook(user)).toEqual(untouched);
           await user.save(save);
         }
         expect([after, times, await wholeBook(user)]).toEqual([after, times, AFTER_WORK]);

@@ -79,6 +79,14 @@ export async function refusal(work: Promise<unknown>): Promise<TableError> {
   throw outcome.error;
 }
 
+/** How work ends: done, or the kind of the TableError with which it is refused. */
+export function outcomeOf(work: Promise<unknown>): Promise<"done" | TableErrorKind> {
+  return work.then(
+    () => "done",
+    async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
+  );
+}
+
 export async function refusedAs(work: Promise<unknown>, kind: TableErrorKind): Promise<string> {
   const error = await refusal(work);
   expect([error.kind, error.message]).toEqual([kind, expect.any(String)]);

@@ -73,7 +73,7 @@ export function widthsChange(grid: OpenGrid, sheetId: string, widened: readonly 
   return [workbook.getSheetBySheetId(sheetId) ? { redo, undo: widths(({ before }) => before) } : { redo }];
 }
 
-/** Pixels of a line of text a point of its size: 96 pixels and 72 points an inch, and the space between lines. */
+/** Pixels of a line of text a point of its size: 96 pixels and 72 points an inch, and 0.3 of it between lines (common practice, no source). */
 const LINE_PIXELS_PER_POINT = (96 / 72) * 1.3;
 
 /** Rows as high as their largest text, as Excel makes them by itself. */

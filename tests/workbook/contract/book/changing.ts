@@ -1,5 +1,5 @@
 import type { BookPort, CellChange, CellChanges } from "../../../../src/workbook/book-port";
-import { refusal, refusedAs } from "../start";
+import { outcomeOf, refusedAs } from "../start";
 import { cows, feet, MARCH_1, odd, startSheets } from "./start";
 import { memoryBookLog } from "../../../../src/workbook/saving/book-log";
 import type { SheetsHost, TestSheets } from "./test-sheets";
@@ -160,26 +160,14 @@ export function changingContract(host: SheetsHost): void {
       const log = memoryBookLog();
       const changes = changesOf(...cells);
       trial.failSteps(after, 1);
-      const outcome = await trial
-        .user(log)
-        .changeCells(changes)
-        .then(
-          () => "done",
-          async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
-        );
+      const outcome = await outcomeOf(trial.user(log).changeCells(changes));
       trial.failSteps(0, 0);
       const stands = async (): Promise<unknown[]> =>
         Promise.all(cells.map(async ({ sheet, address }) => (await trial.cell(sheet, address)).value));
       if (outcome === "failed") expect(await stands()).toEqual(["02/03/2024", "102", "A"]);
       // A second try that is refused knows no more of the first than was known before.
       trial.failSteps(after % 3, 1);
-      const again = await trial
-        .user(log)
-        .changeCells(changes)
-        .then(
-          () => "done",
-          async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
-        );
+      const again = await outcomeOf(trial.user(log).changeCells(changes));
       trial.failSteps(0, 0);
       if (!["done", "uncertain"].includes(again)) expect(await stands()).toEqual(["02/03/2024", "102", "A"]);
       await trial.user(log).changeCells(changes);

@@ -1,7 +1,7 @@
 import type { BookPort, RangeToTable } from "../../../../src/workbook/book-port";
 import type { PlainArea, PlainSheet } from "../../../../src/workbook/plain-book";
 import type { PlainCell } from "../../../../src/workbook/port";
-import { refusal, refusedAs } from "../start";
+import { outcomeOf, refusedAs } from "../start";
 import { cows, feet, filled as filledSheet, odd, startSheets } from "./start";
 import type { SheetsHost, TestSheets } from "./test-sheets";
 
@@ -114,14 +114,11 @@ export function rangeContract(host: SheetsHost): void {
       const user = trial.user();
       await user.makeTable(list);
       trial.failSteps(after, 1);
-      const outcome = await user.takeBack(list.id).then(
-        () => "taken back",
-        async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
-      );
+      const outcome = await outcomeOf(user.takeBack(list.id));
       trial.failSteps(0, 0);
       const found = async () => (await user.readSheet(feet.name)).tables.length;
       if (outcome === "failed") expect(await found()).toBe(1);
-      if (outcome !== "taken back") await user.takeBack(list.id);
+      if (outcome !== "done") await user.takeBack(list.id);
       expect(await found()).toBe(0);
       expect(user.pastChanges()).toEqual([]);
     }
@@ -135,24 +132,18 @@ export function rangeContract(host: SheetsHost): void {
       const trial = await host.open(startSheets);
       const user = trial.user();
       trial.failSteps(after, 1);
-      const outcome = await user.makeTable(list).then(
-        () => "made",
-        async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
-      );
+      const outcome = await outcomeOf(user.makeTable(list));
       trial.failSteps(0, 0);
       const found = (await user.readSheet(feet.name)).tables.map(({ name, area }) => ({ name, area }));
       const made = [{ name: "Trimmings", area: listArea }];
       if (outcome === "failed") expect(found).toEqual([]);
-      else if (outcome === "made") expect(found).toEqual(made);
+      else if (outcome === "done") expect(found).toEqual(made);
       else expect([[], made]).toContainEqual(found);
       // A second try that is refused knows no more of the first than was known before.
       trial.failSteps(after % 3, 1);
-      const again = await user.makeTable(list).then(
-        () => "made",
-        async (error: unknown) => (await refusal(Promise.reject(error as Error))).kind,
-      );
+      const again = await outcomeOf(user.makeTable(list));
       trial.failSteps(0, 0);
-      if (!["made", "uncertain"].includes(again)) expect((await user.readSheet(feet.name)).tables).toEqual([]);
+      if (!["done", "uncertain"].includes(again)) expect((await user.readSheet(feet.name)).tables).toEqual([]);
       expect(await user.makeTable(list)).toBe("Trimmings");
       expect((await user.readSheet(feet.name)).tables.map(({ name }) => name)).toEqual(["Trimmings"]);
       await user.takeBack(list.id);
