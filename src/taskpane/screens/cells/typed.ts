@@ -32,8 +32,10 @@ export function typedNumber(text: string, limits: NumberLimits): TypedNumber {
 }
 
 function twoWays(name: string, got: string): string {
-  const plain = got.replace(/[.,]/, "");
-  return `${name}: "${got}" can mean two numbers. Type ${plain}, or ${got.replace(",", ".")}0.`;
+  const whole = got.replace(/[.,]/, "");
+  const short = String(Number(got.replace(",", ".")));
+  const decimals = TWO_WAYS.test(short) ? `${short}0` : short;
+  return `${name}: "${got}" can mean two numbers. Type ${whole}, or ${decimals}.`;
 }
 
 function refusal({ name, min, max, whole = false, exclusiveMin = false }: NumberLimits, got: string): string {

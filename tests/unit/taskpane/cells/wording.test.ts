@@ -185,12 +185,18 @@ describe("a typed number", () => {
     });
   });
 
-  test.each(["1,000", "9.999", "12,500"])("%s can be one or a thousand, and is asked about", (text) => {
-    expect(typedNumber(text, { name: "The count", min: 1, max: 20_000 })).toMatchObject({ kind: "wrong" });
-    expect(typedNumber("1,000", { name: "The count", min: 1, max: 9999 })).toEqual({
+  test.each([
+    ["1,000", "1000", "1"],
+    ["9.999", "9999", "9.9990"],
+    ["12,500", "12500", "12.5"],
+  ])("%s can be one or a thousand, and is asked about", (text, whole, decimals) => {
+    const count = { name: "The count", min: 1, max: 20_000 };
+    expect(typedNumber(text, count)).toEqual({
       kind: "wrong",
-      message: 'The count: "1,000" can mean two numbers. Type 1000, or 1.0000.',
+      message: `The count: "${text}" can mean two numbers. Type ${whole}, or ${decimals}.`,
     });
+    expect(typedNumber(whole, count)).toEqual({ kind: "number", value: Number(whole) });
+    expect(typedNumber(decimals, count)).toEqual({ kind: "number", value: Number(decimals) });
   });
 
   test("a comma parts decimals, and nothing typed is a blank", () => {
