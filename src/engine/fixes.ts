@@ -17,6 +17,7 @@ import { fixOwnRow } from "./fixes/own-row";
 import { fixPlainTexts } from "./fixes/plain-texts";
 import { fixRangeUnion } from "./fixes/range-union";
 import { fixResultPosition } from "./fixes/result-position";
+import { fixRunsInTurn } from "./fixes/runs-in-turn";
 import { search } from "./fixes/search";
 import { fixSheetLimits } from "./fixes/sheet-limits";
 import { singleFunction } from "./fixes/single";
@@ -45,6 +46,7 @@ export function applyFixes(): void {
   fixPlainTexts();
   fixRangeUnion();
   fixResultPosition();
+  fixRunsInTurn();
   fixSheetLimits();
   fixSpillOrder();
   // Last, so that it stands around all others.

@@ -10,7 +10,9 @@ import type {
 import type {
   ArrayValueObject,
   BaseValueObject,
+  CalculateFormulaService,
   FormulaDependencyTree,
+  FormulaRuntimeService,
   IDefinedNamesServiceParam,
   LexerNode,
 } from "@univerjs/engine-formula";
@@ -102,6 +104,25 @@ export interface CalculationInternals {
     arrayFormulaRange: object,
     runtimeFeatureRange: object,
   ): { readonly dirtyRanges: readonly IUnitRange[] };
+}
+
+/** What a run of the formulas is handed: what changed, and the cells. */
+export type Changes = Parameters<CalculateFormulaService["execute"]>[0];
+
+export interface RunsOfFormulas {
+  readonly executionCompleteListener$: CalculateFormulaService["executionCompleteListener$"];
+  readonly _runtimeService: Pick<FormulaRuntimeService, "stopExecution">;
+  readonly _executeLock: { acquire(key: string, work: () => unknown): Promise<unknown> };
+  execute(changes: Changes): Promise<void>;
+}
+
+/** What watches the commands, and asks for a run of the formulas some time after a change. */
+export interface TriggerInternals {
+  readonly _waitingCommandQueue: readonly unknown[];
+  /** How far the run that is on has come; without it, a run is asked for. */
+  _executionInProgressParams: object | null;
+  /** What a run is asked for with: what the run that is on was, and what changed since. */
+  _mergeDirty(executing: object, changed: object): object;
 }
 
 /** What a formula reads, as the engine enters it. */

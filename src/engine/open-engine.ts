@@ -9,10 +9,11 @@ import {
 } from "@univerjs/core";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
-import { CalculationMode, FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import type { FunctionSpec } from "../functions/define";
 import { CallLog } from "./call-log";
+import { computed } from "./computed";
 import { applyFixes, fixedFunctions } from "./fixes";
 import { attachCallLog, herdFunctions } from "./register";
 
@@ -25,9 +26,6 @@ export interface OpenEngine {
   settled(): Promise<void>;
   close(): void;
 }
-
-/** A workbook that computes longer than this does not end, or is far larger than any herd's. */
-const LONGEST_CALCULATION_MS = 300_000;
 
 /** Opens a workbook and begins to compute it. `specs` are the worksheet functions, all of them where left out. */
 export function openEngine(snapshot: IWorkbookData, specs?: readonly FunctionSpec[]): OpenEngine {
@@ -51,7 +49,7 @@ export function openEngine(snapshot: IWorkbookData, specs?: readonly FunctionSpe
     workbook,
     injector,
     log,
-    settled: () => injector.get(FormulaCalculationSessionService).waitForLatestApplied(LONGEST_CALCULATION_MS),
+    settled: () => computed(injector),
     close: () => univer.dispose(),
   };
 }

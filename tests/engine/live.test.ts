@@ -28,6 +28,12 @@ async function settled(): Promise<Answers> {
 
 /** Types into a cell and waits for the result. */
 async function type(address: string, content: number | string): Promise<Answers> {
+  await enter(address, content);
+  return settled();
+}
+
+/** Types into a cell, and does not wait. */
+async function enter(address: string, content: number | string): Promise<void> {
   const { row, column } = parseCell(address)!;
   const value = typeof content === "string" && content.startsWith("=") ? { f: content } : { v: content };
   await engine!.injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
@@ -36,7 +42,6 @@ async function type(address: string, content: number | string): Promise<Answers>
     range: { startRow: row, endRow: row, startColumn: column, endColumn: column },
     value,
   });
-  return settled();
 }
 
 describe("while cells are being typed", () => {
@@ -53,6 +58,26 @@ describe("while cells are being typed", () => {
     expect(less.block("B1:B3")).toEqual([[1], [2], [null]]);
     expect(less.value("C1")).toBe(2);
     expect(less.block("D1:D3")).toEqual([[10], [20], [null]]);
+  });
+
+  test("runs-in-turn: what is typed while the formulas are computed is in all of them", async () => {
+    const pauses = [130, 130, 130, 130];
+    const cells: Record<string, number | string> = {};
+    // So many that a run is not over when the next number is typed.
+    const rows = 3_000;
+    for (let row = 1; row <= rows; row++) cells[`B${row}`] = `=A${row}*2+A$1+Z$1`;
+    await open(cells);
+    await enter("Z1", 100);
+    for (const [index, pause] of pauses.entries()) {
+      await new Promise((resolve) => setTimeout(resolve, pause));
+      await enter("A1", index + 1);
+      await enter(`A${index + 2}`, 10);
+    }
+    const result = await settled();
+    const last = pauses.length;
+    expect(result.value("B1")).toBe(3 * last + 100);
+    for (let row = 2; row <= last + 1; row++) expect(result.value(`B${row}`)).toBe(20 + last + 100);
+    expect(result.value(`B${rows}`)).toBe(last + 100);
   });
 
   test("let-and-lambda: computed again and again", async () => {

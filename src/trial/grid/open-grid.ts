@@ -1,6 +1,7 @@
 import { type Injector, type IWorkbookData, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { CallLog } from "../../engine/call-log";
+import { computed } from "../../engine/computed";
 import { functionDescriptions } from "../../engine/descriptions";
 import { applyFixes, fixedFunctions } from "../../engine/fixes";
 import { attachCallLog, herdFunctions } from "../../engine/register";
@@ -43,7 +44,7 @@ export function openGrid(container: HTMLElement, snapshot: IWorkbookData, onRefu
     api,
     injector,
     log,
-    computed: () => api.getFormula().onCalculationResultApplied(),
+    computed: () => computed(injector),
     close: () => {
       stopChecking(injector);
       univer.dispose();

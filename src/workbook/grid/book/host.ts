@@ -1,7 +1,7 @@
 import { ICommandService } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { SelectRangeCommand, SetWorksheetActiveOperation } from "@univerjs/sheets";
-import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { computed } from "../../../engine/computed";
 import type { AppliedCell, BookHost, CellEdit, TableRange } from "../../book-host";
 import type { BrokenFormula, FunctionsAnswer } from "../../book-port";
 import { cellAddress, cellPosition } from "../../cell-address";
@@ -16,9 +16,6 @@ import type { OpenGrid } from "../tables/open-grid";
 import { editChanges, sheetOf } from "./edit-cells";
 import { plainRangeChange, tableChange } from "./make-table";
 import { plainSheet } from "./read-sheet";
-
-/** Formulas that take longer than this to compute are looked at as they then are. */
-const LONGEST_WAIT_MS = 60_000;
 
 /** The sheets and cells of the workbook open in the grid. One host serves all workbooks opened after each other. */
 export class GridBookHost implements BookHost {
@@ -96,7 +93,7 @@ export class GridBookHost implements BookHost {
     const broken = (await this.brokenFormulas()).filter(isWanted);
     if (broken.length === 0) return [];
     run(grid, inSequence([...new Set(broken.map(({ sheet }) => sheet))].map((sheet) => entered(grid, sheet, broken))));
-    await grid.injector.get(FormulaCalculationSessionService).waitForLatestApplied(LONGEST_WAIT_MS);
+    await computed(grid.injector);
     return (await this.brokenFormulas()).filter(isWanted);
   }
 
