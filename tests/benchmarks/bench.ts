@@ -6,14 +6,14 @@ import { ask } from "./ask";
 import { bundled } from "./bundled";
 import { CONTENDERS } from "./contenders/contender";
 import { libreOfficeVersion } from "./contenders/libreoffice";
-import { type Duel, duel } from "./duel";
+import { type Duel, duel, growthOf } from "./duel";
 import type { CallMemory } from "./memory-worker";
 import { type BenchOptions, benchOptions, machine, USAGE } from "./options";
 import { report } from "./report";
 import { type Results, thousands } from "./results";
 import type { ScalarCalls } from "./scalar-worker";
 import { type LoadedScripts, loadedScripts } from "./script-size";
-import { TASKS } from "./tasks";
+import { TASKS, taskOf } from "./tasks";
 
 /** `npm run bench` measures and writes what it measured. Whatever goes wrong is written down; it never fails a build. */
 async function main(args: readonly string[]): Promise<void> {
@@ -76,10 +76,16 @@ async function duelsOf(options: BenchOptions, hasOffice: boolean, attempt: Attem
   const worker = await bundled("worker");
   const tasks = TASKS.filter(({ id }) => functions.length === 0 || functions.includes(id));
   const duels: Duel[] = [];
+  for (const { id } of tasks) {
+    for (const contender of ["function", "reading the cells"] as const) {
+      const what = `${id} over ${sizes.map(thousands).join(", ")} rows: ${contender}`;
+      const grown = await attempt(what, () => growthOf(worker, taskOf(id), contender, sizes, rounds, limits));
+      duels.push(...(grown ?? []));
+    }
+  }
   for (const rows of sizes) {
     for (const task of tasks) {
-      const contenders = CONTENDERS.filter((name) => name === "function" || task.contenders.includes(name));
-      for (const contender of contenders) {
+      for (const contender of CONTENDERS.filter((name) => task.contenders.includes(name))) {
         if (contender === "formulas in LibreOffice" && !hasOffice) continue;
         const what = `${task.id} over ${thousands(rows)} rows: ${contender}`;
         const result = await attempt(what, () => duel(worker, task, contender, rows, rounds, limits));

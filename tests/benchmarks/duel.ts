@@ -26,10 +26,36 @@ export interface Duel {
   readonly differing?: readonly string[];
 }
 
+/** One contender over several sizes in turns, so that what else the machine does weighs on all of them alike. */
+export async function growthOf(
+  worker: string,
+  task: Task,
+  contender: ContenderName,
+  sizes: readonly number[],
+  rounds: number,
+  limits: Limits,
+): Promise<Duel[]> {
+  const started = sizes.map(
+    (rows) => new Entrant(new ContenderProcess(worker, { task: task.id, contender, rows }, limits)),
+  );
+  try {
+    for (const entrant of started) await entrant.warmUp();
+    for (let round = 0; round < rounds; round++) for (const entrant of started) await entrant.sample();
+    return started.map((entrant, index) => ({
+      task: task.id,
+      contender,
+      rows: sizes[index]!,
+      [contender === "function" ? "own" : "other"]: entrant.measured(),
+    }));
+  } finally {
+    for (const entrant of started) await entrant.close();
+  }
+}
+
 /** Figures that agree to this share of themselves are the same: sums in another order round differently. */
 const TOLERANCE = 1e-9;
 
-/** Computes the function and, where there is one, another contender so many times in turns. */
+/** Computes the function and another contender so many times in turns. */
 export async function duel(
   worker: string,
   task: Task,
@@ -38,8 +64,7 @@ export async function duel(
   rounds: number,
   limits: Limits,
 ): Promise<Duel> {
-  const names: readonly ContenderName[] = contender === "function" ? ["function"] : ["function", contender];
-  const started = names.map(
+  const started = (["function", contender] as const).map(
     (name) => new Entrant(new ContenderProcess(worker, { task: task.id, contender: name, rows }, limits)),
   );
   const [own, other] = started;
@@ -47,11 +72,11 @@ export async function duel(
   try {
     for (const entrant of started) await entrant.warmUp();
     for (let round = 0; round < rounds; round++) for (const entrant of started) await entrant.sample();
-    const differing = other === undefined ? [] : differences(own!.figures, other.figures);
+    const differing = differences(own!.figures, other!.figures);
     return {
       ...result,
       own: own!.measured(),
-      ...(other === undefined ? {} : { other: other.measured() }),
+      other: other!.measured(),
       ...(differing.length === 0 ? {} : { differing }),
     };
   } catch (error) {

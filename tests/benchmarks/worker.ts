@@ -1,4 +1,5 @@
 import type { Contender, ContenderName } from "./contenders/contender";
+import { cellsRead } from "./contenders/cells-read";
 import { engineContender } from "./contenders/engine";
 import { inProcess } from "./contenders/in-process";
 import { LIBRARY_SPELLING, openInLibraryEngine } from "./contenders/library-engine";
@@ -52,6 +53,15 @@ function open(task: Task, contender: ContenderName, rows: number): Promise<Conte
           return () => run(task, args);
         },
         (value) => task.figures(value),
+      );
+    case "reading the cells":
+      return inProcess(
+        rows,
+        (herd) => {
+          const args = task.arguments(rows, herd);
+          return () => cellsRead(args);
+        },
+        () => undefined,
       );
     case "function in the trial engine":
       return engineContender(openInTrialEngine, functionSheet(task, rows), () => undefined);

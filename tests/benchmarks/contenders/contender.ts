@@ -18,6 +18,7 @@ export interface Contender {
 
 export const CONTENDERS = [
   "function",
+  "reading the cells",
   "function in the trial engine",
   "bare loop",
   "bare loop, few logarithms",

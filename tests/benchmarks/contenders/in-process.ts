@@ -3,7 +3,7 @@ import type { Figures } from "../sheet";
 import type { Contender } from "./contender";
 
 /** Long enough that what the memory of one call costs the next is in every sample, and not in some of them. */
-const SHORTEST_MS = 200;
+const SHORTEST_MS = 600;
 /** So many rows together are more than processors learn by heart when they compute them again and again. */
 const ROWS_TOGETHER = 100_000;
 
