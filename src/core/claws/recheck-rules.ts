@@ -84,7 +84,7 @@ export function checkRecheckRules(rules: readonly RecheckRule[]): void {
     ]);
     const { blockCheckDays, blockOffDays } = rule;
     if (blockCheckDays !== undefined && blockOffDays !== undefined && blockCheckDays > blockOffDays)
-      throw refused(rule, `has its block off (${blockOffDays} days) before its block check (${blockCheckDays} days)`);
+      throw refused(rule, `has its block off (${blockOffDays} d) before its block check (${blockCheckDays} d)`);
   }
 }
 
@@ -96,7 +96,7 @@ function inOrder(rule: RecheckRule, visits: readonly NamedDays[]): void {
     const [beforeName, beforeDays] = visits[index]!;
     if (beforeDays === undefined) throw refused(rule, `has a ${name} but no ${beforeName}`);
     if (days <= beforeDays)
-      throw refused(rule, `must have its ${name} (${days} days) after its ${beforeName} (${beforeDays} days)`);
+      throw refused(rule, `must have its ${name} (${days} d) after its ${beforeName} (${beforeDays} d)`);
   });
 }
 

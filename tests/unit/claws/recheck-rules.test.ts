@@ -50,13 +50,13 @@ describe("recheck rules", () => {
       ],
       /SU stands in two rows/,
     ],
-    ["rechecks out of order", [["SU", 14, 7, "", ""]], /second recheck \(7 days\) after its first recheck \(14 days\)/],
-    ["the same day twice", [["SU", 7, 7, "", ""]], /second recheck \(7 days\) after/],
+    ["rechecks out of order", [["SU", 14, 7, "", ""]], /second recheck \(7 d\) after its first recheck \(14 d\)/],
+    ["the same day twice", [["SU", 7, 7, "", ""]], /second recheck \(7 d\) after/],
     ["a second recheck without a first", [["SU", "", 7, "", ""]], /a second recheck but no first recheck/],
     [
       "a block off before it is looked at",
       [["SU", 7, "", 14, 10]],
-      /block off \(10 days\) before its block check \(14 days\)/,
+      /block off \(10 d\) before its block check \(14 d\)/,
     ],
     [
       "a block for seven weeks",
@@ -74,7 +74,7 @@ describe("recheck rules", () => {
     const three = (second: unknown, third: unknown) =>
       recheckRules.read([["Lesion", "First recheck (days)", "Second recheck (days)", "Third recheck (days)"], ["SU", 7, second, third]], "rules"); // prettier-ignore
     expect(three(14, 21)[0]).toMatchObject({ secondRecheckDays: 14, thirdRecheckDays: 21 });
-    expect(() => three(14, 14)).toThrow("third recheck (14 days) after its second recheck (14 days)");
+    expect(() => three(14, 14)).toThrow("third recheck (14 d) after its second recheck (14 d)");
     expect(() => three("", 21)).toThrow("has a third recheck but no second recheck");
     expect(() => three(14, 14)).toThrow(expect.objectContaining({ kind: "invalid" }));
   });

@@ -2,6 +2,7 @@ import { disorderOf } from "../../../core/claws/disorder-key";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import type { FindingRecord } from "../../../herd/cow-facts";
 import { HEIFER } from "../../../workbook/tables";
+import { counted } from "../../format";
 import { adviceOf, type TrimAdvice } from "./advice";
 import { aftercareOf, careOf, treatmentText } from "./care";
 import { checkEntry } from "./check";
@@ -92,7 +93,7 @@ function cowLine({ cow, facts }: CowAtHand): string {
   const { lactation, daysInMilk, dryOffInDays } = facts;
   return [
     lactation === null ? "lactation not known" : lactation === 0 ? HEIFER : `lactation ${lactation}`,
-    daysInMilk === null ? "" : `${daysInMilk} days in milk`,
+    daysInMilk === null ? "" : `${counted(daysInMilk, "day")} in milk`,
     cow.group ?? "",
     dryOffInDays === null ? "" : `dries off in ${dryOffInDays} d`,
   ]
