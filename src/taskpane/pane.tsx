@@ -1,4 +1,5 @@
 import "./pane.css";
+import "./parts/controls.css";
 import { render } from "preact";
 import { useState } from "preact/hooks";
 import type { PaneWorkbook } from "./pane-workbook";
