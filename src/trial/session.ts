@@ -4,8 +4,9 @@ import type { GridBookHost } from "../workbook/grid/book/host";
 import type { GridPort } from "../workbook/grid/port";
 import type { GridTableHost } from "../workbook/grid/tables/host";
 import type { WorkbookModel } from "../xlsx/model";
+import { openPackage } from "../xlsx/package";
 import { readProtection } from "../xlsx/protection";
-import { readWorkbook } from "../xlsx/read";
+import { readPackage } from "../xlsx/read";
 import { type Grid, openGrid } from "./grid/open-grid";
 import { savedFile } from "./saved-file";
 
@@ -48,7 +49,8 @@ export class Session {
    * WorkbookFileError, with the other one still open, where the bytes are no workbook.
    */
   async open(name: string, bytes: Uint8Array): Promise<void> {
-    const model = readWorkbook(bytes, this.functionIds);
+    const file = openPackage(bytes);
+    const model = readPackage(file, this.functionIds);
     // An id of its own: what the engine still computes of the one before must not pass for parts of this one.
     const snapshot = toSnapshot(model, { id: `workbook-${this.opened++}`, title: name });
     this.close();
@@ -60,7 +62,7 @@ export class Session {
     await grid.computed();
     const { api, injector } = grid;
     const workbook = api.getActiveWorkbook()!.getWorkbook();
-    const { sheets: protectedSheets, filteredSheets } = readProtection(bytes);
+    const { sheets: protectedSheets, filteredSheets } = readProtection(file);
     const opened = { workbook, injector, protectedSheets, filteredSheets };
     this.tables.turnTo(opened);
     this.book.turnTo(opened);

@@ -1,4 +1,4 @@
-import { openPackage, partText, relationshipsOf } from "./package";
+import { partText, relationshipsOf, type WorkbookPackage } from "./package";
 import { attribute, childrenOf, descend, flag, parsePart } from "./xml";
 import { splitSheet } from "./read/sheet";
 import { worksheetEntries } from "./sheets";
@@ -13,8 +13,7 @@ export interface Protection {
   readonly filteredSheets: ReadonlySet<string>;
 }
 
-export function readProtection(bytes: Uint8Array): Protection {
-  const file = openPackage(bytes);
+export function readProtection(file: WorkbookPackage): Protection {
   const sheets = new Set<string>();
   const filteredTables = new Set<string>();
   const filteredSheets = new Set<string>();

@@ -17,7 +17,11 @@ import { attribute, childrenOf, descend, flag, numberAttribute, parsePart, textO
  * stored names are told apart. Throws WorkbookFileError where the bytes are no workbook.
  */
 export function readWorkbook(bytes: Uint8Array, ids: readonly string[]): WorkbookModel {
-  const file = openPackage(bytes);
+  return readPackage(openPackage(bytes), ids);
+}
+
+/** Reads a workbook whose parts are at hand already. */
+export function readPackage(file: WorkbookPackage, ids: readonly string[]): WorkbookModel {
   const root = partRoot(file, file.workbookPath);
   const related = relationshipsOf(file.parts, file.workbookPath);
   const part = (kind: string): XmlElement | undefined => {

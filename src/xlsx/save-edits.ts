@@ -1,4 +1,4 @@
-import { zipSync } from "fflate";
+import { type ChangingPackage, changeFile } from "./change-package";
 import { cellEdits } from "./edit/cell-edits";
 import { contentXml } from "./edit/content-xml";
 import type { EditedCell, EditedSheet } from "./edit/edited-workbook";
@@ -8,8 +8,8 @@ import { growRuleRanges } from "./edit/rule-ranges";
 import { unshared } from "./edit/shared-formulas";
 import { resizeTables } from "./edit/table-parts";
 import type { SheetModel, WorkbookModel } from "./model";
-import { openPackage, partText, relationshipsOf, type WorkbookPackage } from "./package";
-import { saveValues } from "./save";
+import { partText, relationshipsOf } from "./package";
+import { putValues } from "./save";
 import { dropCalculationChain, dynamicArrayNumber } from "./save/dynamic-arrays";
 import { type ScannedSheet, scanSheet } from "./save/scan";
 import { worksheetEntries } from "./sheets";
@@ -28,36 +28,44 @@ export function saveEdits(
   ids: readonly string[],
   edited: readonly EditedSheet[],
 ): Uint8Array {
-  const file = openPackage(original);
-  const parts: Record<string, Uint8Array> = { ...file.parts };
-  const writer = new SheetWriter(file, parts, formulaForms(ids), model);
+  return changeFile(original, (file) => putEdits(file, model, ids, edited));
+}
+
+/** Puts what was typed, and fresh values, into a workbook that was read as `model`. */
+export function putEdits(
+  file: ChangingPackage,
+  model: WorkbookModel,
+  ids: readonly string[],
+  edited: readonly EditedSheet[],
+): void {
+  const writer = new SheetWriter(file, formulaForms(ids), model);
   for (const { name, path } of worksheetEntries(file)) {
     const before = model.sheets.find((sheet) => sheet.name === name);
     const after = edited.find((sheet) => sheet.name === name);
     if (before && after) writer.write(path, before, after);
   }
   writer.finish();
-  // Stored without compression: the next step opens it again at once.
-  return saveValues(
-    zipSync(parts, { level: 0 }),
+  putValues(
+    file,
     edited.map(({ fresh }) => fresh),
   );
 }
 
 class SheetWriter {
+  private readonly parts: Record<string, Uint8Array>;
   private readonly tableNames: readonly string[];
   private readonly stylesPath: string | undefined;
   private formats: NumberFormatStyles | undefined;
   private areFormulasChanged = false;
 
   constructor(
-    private readonly file: WorkbookPackage,
-    private readonly parts: Record<string, Uint8Array>,
+    private readonly file: ChangingPackage,
     private readonly forms: FormulaForms,
     model: WorkbookModel,
   ) {
+    this.parts = file.parts;
     this.tableNames = model.sheets.flatMap(({ tables }) => tables.map(({ name }) => name));
-    this.stylesPath = relationshipsOf(parts, file.workbookPath).find(({ kind }) => kind === "styles")?.target;
+    this.stylesPath = relationshipsOf(file.parts, file.workbookPath).find(({ kind }) => kind === "styles")?.target;
   }
 
   write(path: string, before: SheetModel, after: EditedSheet): void {

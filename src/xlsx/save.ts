@@ -1,21 +1,22 @@
-import { type Zippable, zipSync } from "fflate";
-import { openPackage, partText } from "./package";
+import { type ChangingPackage, changeFile } from "./change-package";
+import { partText } from "./package";
 import { dropCalculationChain, dynamicArrayNumber } from "./save/dynamic-arrays";
 import { type FreshSheet, patchSheet } from "./save/patch-sheet";
 import { worksheetEntries } from "./sheets";
 
 export type { FreshSheet };
 
-/** The day that every part of a saved file carries: the first one that a zip file can hold. */
-const ZIP_DAY = new Date(1980, 0, 1);
-
 /**
  * The workbook with fresh values in its formula cells. Only the values are written anew, and the extent of formulas
  * that now fill other cells than before: every other part of the file keeps its bytes, every cell its format.
  */
 export function saveValues(original: Uint8Array, fresh: readonly FreshSheet[]): Uint8Array {
-  const file = openPackage(original);
-  const parts: Record<string, Uint8Array> = { ...file.parts };
+  return changeFile(original, (file) => putValues(file, fresh));
+}
+
+/** Puts fresh values into the formula cells of a workbook. */
+export function putValues(file: ChangingPackage, fresh: readonly FreshSheet[]): void {
+  const { parts } = file;
   let mark: string | undefined;
   for (const { name, path } of worksheetEntries(file)) {
     const sheet = fresh.find((known) => known.name === name);
@@ -26,9 +27,6 @@ export function saveValues(original: Uint8Array, fresh: readonly FreshSheet[]): 
   }
   // The chain says which formulas are arrays; it is no longer true once one has become an array.
   if (mark !== undefined) dropCalculationChain(parts, file.workbookPath);
-  const packed: Zippable = {};
-  for (const [path, bytes] of Object.entries(parts)) packed[path] = [bytes, { mtime: ZIP_DAY }];
-  return zipSync(packed);
 }
 
 function asUtf8(xml: string): string {

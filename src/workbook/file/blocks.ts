@@ -74,7 +74,7 @@ export function removalMaking(book: FileBook, block: WrittenBlock): Making {
     );
   const goes = block.madeSheet && isBare && book.model.sheets.at(-1) === sheet;
   return {
-    bytes: book.bytes,
+    file: book.file,
     edit: () => {
       for (const { at } of filled) cells.put(at.row, at.column, { value: null });
       return touchedCells(block).map(({ at, formatBefore: numberFormat }) => ({
@@ -84,11 +84,11 @@ export function removalMaking(book: FileBook, block: WrittenBlock): Making {
         ...(numberFormat === GENERAL_FORMAT ? {} : { numberFormat }),
       }));
     },
-    finish: (bytes) => {
-      if (goes) return removeLastSheet(bytes);
+    finish: (file) => {
+      if (goes) return removeLastSheet(file);
       const narrowed = (block.widened ?? []).filter(({ column, set }) => widthOf(sheet, column) === set);
       return setWidths(
-        bytes,
+        file,
         sheet.name,
         narrowed.map(({ column, before }) => ({ column, set: before })),
       );

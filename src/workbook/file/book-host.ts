@@ -53,13 +53,12 @@ export class FileBookHost implements BookHost {
   async editCells(edits: readonly CellEdit[]): Promise<readonly AppliedCell[]> {
     let applied: AppliedCell[] = [];
     await this.file.change((book) => ({
-      bytes: book.bytes,
+      file: book.file,
       edit: () => {
         const done = edits.map((edit) => editCell(book, edit));
         applied = done.map((one) => one.applied);
         return done.flatMap(({ marks }) => marks);
       },
-      finish: (bytes) => bytes,
     }));
     return applied;
   }
@@ -85,9 +84,9 @@ export class FileBookHost implements BookHost {
       }));
       const { ids } = this.file.options;
       return {
-        bytes: book.bytes,
+        file: book.file,
         edit: () => [],
-        finish: (bytes) => addTable(bytes, { name, sheet: sheetName, area, columns }, ids),
+        finish: (file) => addTable(file, { name, sheet: sheetName, area, columns }, ids),
       };
     });
   }
@@ -99,7 +98,7 @@ export class FileBookHost implements BookHost {
       if (now.isProtected(sheet.name)) throw sheetProtected(sheet.name);
       const user = now.model.sheets.find(({ cells }) => cells.some(({ formula = "" }) => namesTable(formula, name)));
       if (user !== undefined) throw tableInUse(name, user.name);
-      return { bytes: now.bytes, edit: () => [], finish: (bytes) => removeTable(bytes, name) };
+      return { file: now.file, edit: () => [], finish: (file) => removeTable(file, name) };
     });
   }
 
@@ -115,7 +114,7 @@ export class FileBookHost implements BookHost {
       for (const { sheet } of broken) if (start.isProtected(sheet)) throw sheetProtected(sheet);
       const book = withoutFormulas(start, new Set(broken.map(placeText)));
       return {
-        bytes: start.bytes,
+        file: start.file,
         book,
         edit: () => {
           for (const { sheet, address, formula } of broken) {
@@ -124,7 +123,6 @@ export class FileBookHost implements BookHost {
           }
           return [];
         },
-        finish: (bytes) => bytes,
       };
     });
     return (await this.brokenFormulas()).filter(isWanted);
@@ -175,7 +173,7 @@ function brokenIn({ model }: FileBook): BrokenFormula[] {
 }
 
 /** A formula that the file already spells alike would else be left as it is. */
-function withoutFormulas({ bytes, model, protection }: FileBook, places: ReadonlySet<string>): FileBook {
+function withoutFormulas({ file, model, protection }: FileBook, places: ReadonlySet<string>): FileBook {
   const sheets = model.sheets.map((sheet) => ({
     ...sheet,
     cells: sheet.cells.map((cell) => {
@@ -184,7 +182,7 @@ function withoutFormulas({ bytes, model, protection }: FileBook, places: Readonl
       return places.has(placeText({ sheet: sheet.name, address: cellAddress(cell) })) ? rest : { ...rest, formula };
     }),
   }));
-  return new FileBook(bytes, { ...model, sheets }, protection);
+  return new FileBook(file, { ...model, sheets }, protection);
 }
 
 function placeText({ sheet, address }: CellPlace): string {

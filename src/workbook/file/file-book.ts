@@ -1,4 +1,5 @@
 import type { SheetModel, TableModel, WorkbookModel } from "../../xlsx/model";
+import type { WorkbookPackage } from "../../xlsx/package";
 import type { Protection } from "../../xlsx/protection";
 import type { EditedSheet } from "../../xlsx/save-edits";
 import type { PlainCell } from "../port";
@@ -12,7 +13,7 @@ export class FileBook {
   private readonly sheets = new Map<string, SheetCells>();
 
   constructor(
-    readonly bytes: Uint8Array,
+    readonly file: WorkbookPackage,
     readonly model: WorkbookModel,
     readonly protection: Protection,
   ) {}

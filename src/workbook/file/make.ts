@@ -2,6 +2,8 @@ import { addSheet } from "../../xlsx/edit/add-sheet";
 import { addTable } from "../../xlsx/edit/add-table";
 import { setWidths } from "../../xlsx/edit/column-widths";
 import type { CellMark } from "../../xlsx/edit/mark-cells";
+import { changed, type PackageChange } from "../../xlsx/change-package";
+import type { WorkbookPackage } from "../../xlsx/package";
 import { cellAddress, cellPosition, type CellPosition } from "../cell-address";
 import { areaText } from "../plain-book";
 import { areaFrom, meets } from "../plain-room";
@@ -15,20 +17,21 @@ import { markOf } from "./edit-table";
 import type { FileBook } from "./file-book";
 import type { CellInput, SheetCells } from "./sheet-cells";
 
-/** A change of the file: it edits the cells of a book, and says what is to be done to the bytes besides. */
+/** A change of the file: it edits the cells of a book, and says what is to be done to the file besides. */
 export interface Making {
-  /** The bytes that the cells are in, with a new sheet where one is wanted. */
-  readonly bytes: Uint8Array;
-  /** What the bytes were read as, where cells are to be written that hold the same already. */
+  /** The file that the cells are in, with a new sheet where one is wanted. */
+  readonly file: WorkbookPackage;
+  /** What the file was read as, where cells are to be written that hold the same already. */
   readonly book?: FileBook;
   /** Checks and edits; throws where that is refused. */
   edit(book: FileBook): readonly CellMark[];
   /** What follows once the cells are in the file. */
-  finish(bytes: Uint8Array): Uint8Array;
+  readonly finish?: PackageChange;
 }
 
-export function withSheet(book: FileBook, name: string): Uint8Array {
-  return book.model.sheets.some((sheet) => sheet.name === name) ? book.bytes : addSheet(book.bytes, name);
+export function withSheet({ file, model }: FileBook, name: string): WorkbookPackage {
+  if (model.sheets.some((sheet) => sheet.name === name)) return file;
+  return changed(file, (changing) => addSheet(changing, name));
 }
 
 export function tableMaking(start: FileBook, table: NewTable, ids: readonly string[]): Making {
@@ -37,7 +40,7 @@ export function tableMaking(start: FileBook, table: NewTable, ids: readonly stri
   const bodyRows = Math.max(1, rows.length);
   if (start.tables.some(({ info }) => info.name.toLowerCase() === name.toLowerCase())) throw nameTaken(name);
   return {
-    bytes: withSheet(start, sheet),
+    file: withSheet(start, sheet),
     edit: (book) => {
       const cells = freeCells(book, sheet, at, bodyRows + 1, columns.length);
       const marks: CellMark[] = [];
@@ -54,14 +57,14 @@ export function tableMaking(start: FileBook, table: NewTable, ids: readonly stri
       });
       return marks;
     },
-    finish: (bytes) => {
+    finish: (file) => {
       const area = {
         firstRow: at.row,
         firstColumn: at.column,
         lastRow: at.row + bodyRows,
         lastColumn: at.column + columns.length - 1,
       };
-      return addTable(bytes, { name, sheet, area, columns }, ids);
+      addTable(file, { name, sheet, area, columns }, ids);
     },
   };
 }
@@ -74,7 +77,7 @@ export function blockMaking(
   const at = cellPosition(address);
   const width = Math.max(...block.map((row) => row.length));
   return {
-    bytes: withSheet(start, sheet),
+    file: withSheet(start, sheet),
     edit: (book) => {
       const rows = Math.max(block.length, room?.rows ?? 0);
       const cells = freeCells(book, sheet, at, rows, Math.max(width, room?.columns ?? 0));
@@ -87,7 +90,7 @@ export function blockMaking(
         }),
       );
     },
-    finish: (bytes) => setWidths(bytes, sheet, widened),
+    finish: (file) => setWidths(file, sheet, widened),
   };
 }
 

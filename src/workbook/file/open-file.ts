@@ -1,10 +1,12 @@
+import { changed, packed } from "../../xlsx/change-package";
 import { calculateOnLoad } from "../../xlsx/edit/calculate-on-load";
-import { type CellMark, markCells } from "../../xlsx/edit/mark-cells";
+import { markCells } from "../../xlsx/edit/mark-cells";
 import { WorkbookFileError } from "../../xlsx/file-error";
 import type { WorkbookModel } from "../../xlsx/model";
+import { openPackage, type WorkbookPackage } from "../../xlsx/package";
 import { type Protection, readProtection } from "../../xlsx/protection";
-import { readWorkbook } from "../../xlsx/read";
-import { saveEdits } from "../../xlsx/save-edits";
+import { readPackage } from "../../xlsx/read";
+import { putEdits } from "../../xlsx/save-edits";
 import type { Unwatch } from "../port";
 import { hostFailed, hostUncertain, notRead, TableError, workbookClosed } from "../table-error";
 import type { WorkbookChange } from "../table-port";
@@ -52,20 +54,24 @@ export class OpenFile {
     for (let left = TRIES; ; left--) {
       const { book, version } = await this.load();
       const making = makingOf(book);
-      const changed = await this.changed(book, making);
-      if (await this.put(changed, version)) return;
+      const bytes = await this.made(book, making);
+      if (await this.put(bytes, version)) return;
       if (left === 1) throw new TableError("changed", "Others keep changing the file: nothing was saved. Try again.");
     }
   }
 
-  private async changed(start: FileBook, { bytes, book: own, edit, finish }: Making): Promise<Uint8Array> {
+  private async made(start: FileBook, { file, book: own, edit, finish }: Making): Promise<Uint8Array> {
     try {
-      const book = own ?? (bytes === start.bytes ? start : bookOf(this.parse(bytes)));
-      const marks: readonly CellMark[] = edit(book);
+      const book = own ?? (file === start.file ? start : bookOf(this.parse(file)));
+      const marks = edit(book);
       const { ids, recompute } = this.options;
-      const marked = markCells(book.bytes, marks);
-      const ready = recompute === undefined ? calculateOnLoad(marked) : marked;
-      const saved = finish(saveEdits(ready, book.model, ids, book.editedSheets));
+      const made = changed(book.file, (changing) => {
+        markCells(changing, marks);
+        if (recompute === undefined) calculateOnLoad(changing);
+        putEdits(changing, book.model, ids, book.editedSheets);
+        finish?.(changing);
+      });
+      const saved = packed(made);
       return (await recompute?.(saved)) ?? saved;
     } catch (error) {
       throw error instanceof TableError ? error : hostFailed(error);
@@ -89,7 +95,7 @@ export class OpenFile {
   async load(): Promise<{ readonly book: FileBook; readonly version: string }> {
     try {
       const { bytes, version } = await this.store.read();
-      if (this.known?.version !== version) this.known = { version, parsed: this.parse(bytes) };
+      if (this.known?.version !== version) this.known = { version, parsed: this.parse(openPackage(bytes)) };
       return { book: bookOf(this.known.parsed), version };
     } catch (error) {
       if (error instanceof FileGone) throw workbookClosed(error);
@@ -99,17 +105,17 @@ export class OpenFile {
     }
   }
 
-  private parse(bytes: Uint8Array): ParsedFile {
-    return { bytes, model: readWorkbook(bytes, this.options.ids), protection: readProtection(bytes) };
+  private parse(file: WorkbookPackage): ParsedFile {
+    return { file, model: readPackage(file, this.options.ids), protection: readProtection(file) };
   }
 }
 
 interface ParsedFile {
-  readonly bytes: Uint8Array;
+  readonly file: WorkbookPackage;
   readonly model: WorkbookModel;
   readonly protection: Protection;
 }
 
-function bookOf({ bytes, model, protection }: ParsedFile): FileBook {
-  return new FileBook(bytes, model, protection);
+function bookOf({ file, model, protection }: ParsedFile): FileBook {
+  return new FileBook(file, model, protection);
 }

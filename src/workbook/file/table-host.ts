@@ -37,7 +37,7 @@ export class FileHost implements TableHost {
       const planned = planEdits(edits, tables);
       plan = planned;
       return {
-        bytes: book.bytes,
+        file: book.file,
         edit: () => {
           begin(Object.fromEntries(planned.tables.map(({ info }) => [info.name, info.rowCount])));
           return planned.tables.flatMap((part) =>
@@ -48,7 +48,6 @@ export class FileHost implements TableHost {
             ),
           );
         },
-        finish: (bytes) => bytes,
       };
     });
     return plan!.applied();

@@ -1,23 +1,20 @@
-import { zipSync } from "fflate";
-import { openPackage, partText } from "../package";
+import type { ChangingPackage } from "../change-package";
+import { partText } from "../package";
 import { escapeText } from "../save/cell-xml";
 import { attributeOf, TagReader } from "../save/tags";
-import { addPart, freePath, type Parts, putPart } from "./parts";
+import { addPart, freePath, putPart } from "./parts";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const CONTENT_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 
-/** The workbook with one more sheet, blank and behind the others. */
-export function addSheet(original: Uint8Array, name: string): Uint8Array {
-  const { parts: present, workbookPath } = openPackage(original);
-  const parts: Parts = { ...present };
+/** Puts one more sheet into a workbook, blank and behind the others. */
+export function addSheet({ parts, workbookPath }: ChangingPackage, name: string): void {
   const folder = workbookPath.slice(0, workbookPath.lastIndexOf("/") + 1);
   const xml = `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}"><sheetData/></worksheet>`;
   const path = freePath(parts, `${folder}worksheets/sheet`);
   const id = addPart(parts, workbookPath, { path, xml, kind: "worksheet", contentType: CONTENT_TYPE });
   putPart(parts, workbookPath, withSheet(partText(parts, workbookPath), name, id));
-  return zipSync(parts, { level: 0 });
 }
 
 function withSheet(workbook: string, name: string, id: string): string {

@@ -1,7 +1,7 @@
-import { type Zippable, zipSync } from "fflate";
 import { areaAddress } from "../address";
+import type { ChangingPackage } from "../change-package";
 import type { Area } from "../model";
-import { openPackage, partText } from "../package";
+import { partText } from "../package";
 import { escapeText } from "../save/cell-xml";
 import { worksheetEntries } from "../sheets";
 import { formulaForms } from "../stored-formula";
@@ -11,9 +11,6 @@ import { addPart, freePath, type Parts, putPart } from "./parts";
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const CONTENT_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml";
-
-/** The day that every part of a saved file carries: the first one that a zip file can hold. */
-const ZIP_DAY = new Date(1980, 0, 1);
 
 /** A table to be laid over cells that already hold its headings and rows. */
 export interface AddedTable {
@@ -25,10 +22,9 @@ export interface AddedTable {
   readonly columns: readonly { readonly heading: string; readonly formula?: string }[];
 }
 
-/** The workbook with one more table. `ids` are the ids of the worksheet functions. */
-export function addTable(original: Uint8Array, table: AddedTable, ids: readonly string[]): Uint8Array {
-  const file = openPackage(original);
-  const parts: Parts = { ...file.parts };
+/** Puts one more table into a workbook. `ids` are the ids of the worksheet functions. */
+export function addTable(file: ChangingPackage, table: AddedTable, ids: readonly string[]): void {
+  const { parts } = file;
   const sheetPath = worksheetEntries(file).find(({ name }) => name === table.sheet)?.path;
   if (sheetPath === undefined) throw new Error(`the workbook has no sheet ${table.sheet}`);
   const folder = file.workbookPath.slice(0, file.workbookPath.lastIndexOf("/") + 1);
@@ -39,9 +35,6 @@ export function addTable(original: Uint8Array, table: AddedTable, ids: readonly 
     contentType: CONTENT_TYPE,
   });
   putPart(parts, sheetPath, withTablePart(partText(parts, sheetPath), id));
-  const packed: Zippable = {};
-  for (const [path, bytes] of Object.entries(parts)) packed[path] = [bytes, { mtime: ZIP_DAY }];
-  return zipSync(packed);
 }
 
 function tableXml({ name, area, columns }: AddedTable, id: number, ids: readonly string[]): string {

@@ -1,17 +1,11 @@
-import { zipSync } from "fflate";
-import { openPackage, partText } from "../package";
+import type { ChangingPackage } from "../change-package";
+import { partText } from "../package";
 import { attributeOf, TagReader, withAttribute } from "../save/tags";
-import { type Parts, putPart } from "./parts";
+import { putPart } from "./parts";
 
-/**
- * The workbook with the order to compute all formulas when it is next opened. It is packed without compression, for
- * the next step.
- */
-export function calculateOnLoad(original: Uint8Array): Uint8Array {
-  const { parts: present, workbookPath } = openPackage(original);
-  const parts: Parts = { ...present };
+/** Puts into a workbook the order to compute all formulas when it is next opened. */
+export function calculateOnLoad({ parts, workbookPath }: ChangingPackage): void {
   putPart(parts, workbookPath, ordered(partText(parts, workbookPath)));
-  return zipSync(parts, { level: 0 });
 }
 
 /** Elements that follow the calculation properties. Source: ECMA-376 Part 1, 18.2.27 (workbook). */

@@ -6,10 +6,15 @@ const COLUMNS = 16_384;
 
 /** What is to be written: the cells whose content is not that of the file, and those to be emptied. */
 export function cellEdits(before: SheetModel, contents: readonly EditedCell[]): EditedCell[] {
-  const old = new Map(before.cells.map((cell) => [numberOf(cell), cell]));
+  const old = new Map<number, CellModel>();
+  for (const cell of before.cells) old.set(numberOf(cell), cell);
+  const kept = new Set<number>();
   const edits = new Map<number, EditedCell>();
-  for (const cell of contents) if (!holdsTheSame(old.get(numberOf(cell)), cell)) edits.set(numberOf(cell), cell);
-  const kept = new Set(contents.map(numberOf));
+  for (const cell of contents) {
+    const number = numberOf(cell);
+    kept.add(number);
+    if (!holdsTheSame(old.get(number), cell)) edits.set(number, cell);
+  }
   for (const [number, cell] of old)
     if (!kept.has(number) && hasContent(cell)) edits.set(number, { ...placeOf(cell), value: null });
   for (const cell of before.cells) {

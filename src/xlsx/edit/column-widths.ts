@@ -1,8 +1,8 @@
-import { zipSync } from "fflate";
-import { openPackage, partText } from "../package";
+import type { ChangingPackage } from "../change-package";
+import { partText } from "../package";
 import { attributeOf, type Tag, TagReader, withAttribute } from "../save/tags";
 import { worksheetEntries } from "../sheets";
-import { type Parts, putPart } from "./parts";
+import { putPart } from "./parts";
 
 /** A column by its place and the width that it is to have, in characters; null for the usual one. */
 export interface ColumnWidth {
@@ -10,15 +10,11 @@ export interface ColumnWidth {
   readonly set: number | null;
 }
 
-/** The workbook with other widths of some columns of a sheet; formats of whole columns stay. */
-export function setWidths(original: Uint8Array, sheet: string, widths: readonly ColumnWidth[]): Uint8Array {
-  if (widths.length === 0) return original;
-  const file = openPackage(original);
+/** Gives some columns of a sheet other widths; formats of whole columns stay. */
+export function setWidths(file: ChangingPackage, sheet: string, widths: readonly ColumnWidth[]): void {
+  if (widths.length === 0) return;
   const path = worksheetEntries(file).find(({ name }) => name === sheet)?.path;
-  if (path === undefined) return original;
-  const parts: Parts = { ...file.parts };
-  putPart(parts, path, withWidths(partText(parts, path), widths));
-  return zipSync(parts, { level: 0 });
+  if (path !== undefined) putPart(file.parts, path, withWidths(partText(file.parts, path), widths));
 }
 
 /** Columns that share their attributes. */

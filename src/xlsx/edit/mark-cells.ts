@@ -1,13 +1,13 @@
-import { zipSync } from "fflate";
 import { cellAddress } from "../address";
-import { openPackage, partText, relationshipsOf } from "../package";
+import type { ChangingPackage } from "../change-package";
+import { partText, relationshipsOf } from "../package";
 import { scanSheet } from "../save/scan";
 import { attributeOf, TagReader, withAttribute } from "../save/tags";
 import { worksheetEntries } from "../sheets";
 import type { CellStyle } from "../model";
 import { NumberFormatStyles } from "./number-formats";
 import { counted, itemsOf, StyleLists } from "./style-lists";
-import { type Parts, putPart } from "./parts";
+import { putPart } from "./parts";
 import { type Rewrite, rewriteCells } from "./rewrite-cells";
 
 /** What a cell is to look like besides what it does already. */
@@ -26,15 +26,11 @@ export interface CellMark {
   readonly style?: number;
 }
 
-/**
- * The workbook with marks put on some of its cells, which keep everything else of their format. It is packed without
- * compression, for the next step.
- */
-export function markCells(original: Uint8Array, marks: readonly CellMark[]): Uint8Array {
-  const file = openPackage(original);
-  const parts: Parts = { ...file.parts };
+/** Puts marks on some cells of a workbook, which keep everything else of their format. */
+export function markCells(file: ChangingPackage, marks: readonly CellMark[]): void {
+  const { parts } = file;
   const stylesPath = relationshipsOf(parts, file.workbookPath).find(({ kind }) => kind === "styles")?.target;
-  if (marks.length === 0 || stylesPath === undefined) return original;
+  if (marks.length === 0 || stylesPath === undefined) return;
   const styles = new MarkedStyles(partText(parts, stylesPath));
   for (const { name, path } of worksheetEntries(file)) {
     const own = marks.filter(({ sheet }) => sheet === name);
@@ -56,7 +52,6 @@ export function markCells(original: Uint8Array, marks: readonly CellMark[]): Uin
     putPart(parts, path, rewriteCells(xml, scanned, rewrites));
   }
   putPart(parts, stylesPath, styles.text);
-  return zipSync(parts, { level: 0 });
 }
 
 /** The styles part, to which a copy of a style is added for each way in which it is marked. */

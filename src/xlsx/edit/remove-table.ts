@@ -1,23 +1,21 @@
-import { zipSync } from "fflate";
-import { openPackage, partText, relationshipsOf, type WorkbookPackage } from "../package";
+import type { ChangingPackage } from "../change-package";
+import { partText, relationshipsOf, type WorkbookPackage } from "../package";
 import { worksheetEntries } from "../sheets";
 import { attribute, parsePart } from "../xml";
-import { elementWith, type Parts, putPart, relationshipsPath } from "./parts";
+import { elementWith, putPart, relationshipsPath } from "./parts";
 
-/** The workbook without a table; its cells stay as they are. The same bytes where it has no such table. */
-export function removeTable(original: Uint8Array, name: string): Uint8Array {
-  const file = openPackage(original);
+/** Takes a table out of a workbook, if it has one of that name; its cells stay as they are. */
+export function removeTable(file: ChangingPackage, name: string): void {
   const found = findTable(file, name);
-  if (found === undefined) return original;
+  if (found === undefined) return;
   const { sheetPath, path, id } = found;
-  const parts: Parts = { ...file.parts };
+  const { parts } = file;
   const dropped = (part: string, element: RegExp): void =>
     putPart(parts, part, partText(parts, part).replace(element, ""));
   dropped(relationshipsPath(sheetPath), elementWith("Relationship", "Id", id));
   dropped("[Content_Types].xml", elementWith("Override", "PartName", `/${path}`));
   putPart(parts, sheetPath, withoutTablePart(partText(parts, sheetPath), id));
-  const left = Object.entries(parts).filter(([part]) => part !== path);
-  return zipSync(Object.fromEntries(left), { level: 0 });
+  Reflect.deleteProperty(parts, path);
 }
 
 function findTable(

@@ -1,4 +1,4 @@
-import { strToU8, zipSync } from "fflate";
+import { strToU8, type Zippable, zipSync } from "fflate";
 import { cellAddress, cellPosition } from "../../../src/workbook/cell-address";
 import type { PlainCell } from "../../../src/workbook/port";
 import type { StartTable } from "../../workbook/contract/test-book";
@@ -7,6 +7,8 @@ const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const RELATIONSHIPS = "http://schemas.openxmlformats.org/package/2006/relationships";
 const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const TYPES = "application/vnd.openxmlformats-officedocument.spreadsheetml";
+/** How hard the file is packed: large ones should not take long. */
+const QUICK = 1;
 /** Number of the style that the styles part gives to days. */
 const DAY_STYLE = 1;
 
@@ -33,7 +35,8 @@ export function startFile(tables: readonly StartTable[]): Uint8Array {
     );
     for (const { table, number } of own) parts[`xl/tables/table${number}.xml`] = tableXml(table, number);
   });
-  return zipSync(Object.fromEntries(Object.entries(parts).map(([path, xml]) => [path, strToU8(xml)])));
+  const packing = Object.entries(parts).map(([path, xml]) => [path, strToU8(xml)]);
+  return zipSync(Object.fromEntries(packing) as Zippable, { level: QUICK });
 }
 
 function contentTypes(sheets: number, tables: number): string {

@@ -3,6 +3,7 @@ import { cellAddress, cellPosition } from "../../../src/workbook/cell-address";
 import { FileHost } from "../../../src/workbook/file/table-host";
 import type { PlainCell } from "../../../src/workbook/port";
 import { openTables } from "../../../src/workbook/saving/open-tables";
+import type { WorkbookModel } from "../../../src/xlsx/model";
 import { readWorkbook } from "../../../src/xlsx/read";
 import { saveEdits } from "../../../src/xlsx/save-edits";
 import { MemoryStore } from "../../fakes/file/memory-store";
@@ -20,7 +21,11 @@ interface Place {
 }
 
 function placeOf(bytes: Uint8Array, name: string): Place {
-  for (const sheet of readWorkbook(bytes, []).sheets) {
+  return placeIn(readWorkbook(bytes, []), name);
+}
+
+function placeIn({ sheets }: WorkbookModel, name: string): Place {
+  for (const sheet of sheets) {
     const table = sheet.tables.find((known) => known.name === name);
     if (table === undefined) continue;
     const { firstRow, lastRow, firstColumn } = table.area;
@@ -45,8 +50,8 @@ function otherUser(store: MemoryStore): OtherUser {
   /** The rows of a table as somebody's program would write them back. */
   const setRows = async (name: string, change: (rows: PlainCell[][]) => PlainCell[][]): Promise<void> => {
     const bytes = store.bytes!;
-    const { sheet: sheetName, row, column, rows, headings } = placeOf(bytes, name);
     const model = readWorkbook(bytes, []);
+    const { sheet: sheetName, row, column, rows, headings } = placeIn(model, name);
     const sheet = model.sheets.find((known) => known.name === sheetName)!;
     const inBody = (cell: { row: number; column: number }): boolean =>
       cell.row > row && cell.row <= row + rows && cell.column >= column && cell.column < column + headings.length;
@@ -123,8 +128,8 @@ function otherUser(store: MemoryStore): OtherUser {
       rewrite(/workbook\.xml$/, (xml) => xml.replace(new RegExp(`<sheet [^>]*name="${name}"[^>]*/>`), "")),
     typeBelow: async (name, down) => {
       const bytes = store.bytes!;
-      const { sheet: sheetName, row, column, rows } = placeOf(bytes, name);
       const model = readWorkbook(bytes, []);
+      const { sheet: sheetName, row, column, rows } = placeIn(model, name);
       const sheet = model.sheets.find((known) => known.name === sheetName)!;
       const cell = { row: row + rows + down, column, value: "total" };
       const contents = [...sheet.cells.filter(({ value }) => value !== null), cell];

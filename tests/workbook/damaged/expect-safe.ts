@@ -5,8 +5,9 @@ import { registry } from "../../../src/functions/registry";
 import { checkBook } from "../../../src/herd/check/check-book";
 import { WorkbookFileError } from "../../../src/xlsx/file-error";
 import type { Area, WorkbookModel } from "../../../src/xlsx/model";
+import { openPackage } from "../../../src/xlsx/package";
 import { readProtection } from "../../../src/xlsx/protection";
-import { readWorkbook } from "../../../src/xlsx/read";
+import { readPackage } from "../../../src/xlsx/read";
 
 const IDS = registry.map(({ id }) => id);
 const AS_OF = day("2026-09-01");
@@ -39,14 +40,15 @@ export function openSafely(bytes: Uint8Array): string | undefined {
 
 function open(bytes: Uint8Array): string | undefined {
   try {
-    const model = readWorkbook(bytes, IDS);
+    const file = openPackage(bytes);
+    const model = readPackage(file, IDS);
     expectOnSheet(model);
     for (const { rowCount, columnCount } of Object.values(toSnapshot(model).sheets)) {
       if (!(rowCount! <= ROWS + SPARE && columnCount! <= COLUMNS + SPARE))
         throw new Error(`the grid would have ${rowCount} rows and ${columnCount} columns`);
     }
     checkBook(plainBook(model), AS_OF);
-    readProtection(bytes);
+    readProtection(file);
     return undefined;
   } catch (error) {
     if (!(error instanceof WorkbookFileError)) throw error;
