@@ -3,6 +3,7 @@ const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 
 const SOURCE = join(__dirname, "src");
 const LEAN_SPECS = join(SOURCE, "entries/excel-build/lean-specs.cjs");
+const PLAIN_FIELDS = join(SOURCE, "entries/trial-build/plain-fields.cjs");
 
 /** TypeScript and Preact's JSX, and style sheets as files of their own: the pages allow no inline script or style. */
 const rules = [
@@ -37,7 +38,7 @@ function bundle(name, mode, entry, path) {
       type: "filesystem",
       cacheDirectory: join(__dirname, ".cache/webpack"),
       name: `${name}-${mode}`,
-      buildDependencies: { config: [__filename, LEAN_SPECS] },
+      buildDependencies: { config: [__filename, LEAN_SPECS, PLAIN_FIELDS] },
     },
     stats: "errors-warnings",
   };
@@ -100,6 +101,7 @@ const trial = {
     { trial: "./src/entries/trial.ts", "trial-pane": "./src/entries/trial-pane.ts" },
     ".cache/trial",
   ),
+  module: { rules: [...rules, { test: /@univerjs[\\/]engine-formula[\\/].*\.js$/, loader: PLAIN_FIELDS }] },
   devtool: false,
   optimization: { nodeEnv: "production" },
   performance: { hints: false },
