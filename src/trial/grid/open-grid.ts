@@ -5,6 +5,7 @@ import { computed } from "../../engine/computed";
 import { functionDescriptions } from "../../engine/descriptions";
 import { applyFixes, fixedFunctions } from "../../engine/fixes";
 import { attachCallLog, herdFunctions } from "../../engine/register";
+import { keepCellsWhileDrawing } from "./drawn-cells";
 import { keepSuggestionsFresh } from "./fresh-suggestions";
 import { keepStructure } from "./kept-structure";
 import { registerPlugins } from "./plugins";
@@ -28,6 +29,7 @@ export interface Grid {
 /** Opens a workbook in a grid that fills the container. Tells where a change is refused because it cannot be saved. */
 export function openGrid(container: HTMLElement, snapshot: IWorkbookData, onRefused: () => void): Grid {
   applyFixes();
+  keepCellsWhileDrawing();
   const log = new CallLog();
   const univer = new Univer({ theme: walnutTheme, locale: LocaleType.EN_US, locales, logLevel: LogLevel.ERROR });
   const descriptions = functionDescriptions();
