@@ -21,7 +21,9 @@ export async function computed(injector: Injector): Promise<void> {
 }
 
 function isAtWork(injector: Injector): boolean {
+  // The first run is asked for by what watches the commands. If that were made here, before its time, nothing would
+  // note yet that the run begins, and a workbook without a formula, which has no second run, would never be computed.
+  if (!injector.get(FormulaCalculationSessionService).state.started) return true;
   const trigger = injector.get(TriggerCalculationController) as unknown as TriggerInternals;
-  const hasStarted = injector.get(FormulaCalculationSessionService).state.started;
-  return !hasStarted || trigger._waitingCommandQueue.length > 0 || isRunning(injector.get(ICalculateFormulaService));
+  return trigger._waitingCommandQueue.length > 0 || isRunning(injector.get(ICalculateFormulaService));
 }
