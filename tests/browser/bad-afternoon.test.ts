@@ -4,12 +4,12 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { cowField, openRecord, press } from "./at-the-chute";
 import { readTable } from "./sample";
-import { computed, trialForEachTest } from "./trial-page";
+import { trialForAllTests } from "./trial-page";
 
 /** 1 September 2026, the day of the sample: by the JS Date, which the pane does not use. */
 const TODAY = (Date.UTC(2026, 8, 1) - Date.UTC(1899, 11, 30)) / 86_400_000;
 
-const trial = trialForEachTest();
+const trial = trialForAllTests();
 
 /** Days after which an earlier finding is no longer asked about. */
 const LONG_AGO_DAYS = 120;
@@ -32,6 +32,7 @@ describe("a bad afternoon", () => {
   const lesion = () => trial.pane.getByRole("combobox", { name: "Disorder" }).inputValue();
 
   test("mistakes of typing are named and nothing is saved until they are mended", async () => {
+    await trial.startAnew();
     const { page, pane } = trial;
     await openRecord(pane);
     const [cow, other] = await quietCows(page);
@@ -74,16 +75,14 @@ describe("a bad afternoon", () => {
   });
 
   test("a protected sheet is named, and the draft is kept", async () => {
-    const { page, pane } = trial;
     const parts = unzipSync(readFileSync(join(__dirname, "../../sample-workbooks/herd-workbook.xlsx")));
     for (const name of Object.keys(parts).filter((part) => /worksheets\/sheet\d+\.xml$/.test(part))) {
       const guarded = strFromU8(parts[name]!).replace("</sheetData>", '</sheetData><sheetProtection sheet="1"/>');
       parts[name] = strToU8(guarded);
     }
     const buffer = Buffer.from(zipSync(parts));
-    await page.setInputFiles("#file-input", { name: "guarded.xlsx", mimeType: "application/octet-stream", buffer });
-    await page.getByText("guarded.xlsx").waitFor();
-    await computed(page);
+    await trial.startAnew({ name: "guarded.xlsx", mimeType: "application/octet-stream", buffer });
+    const { page, pane } = trial;
     await openRecord(pane);
     const [cow] = await quietCows(page);
     await cowField(pane).focus();
@@ -94,6 +93,7 @@ describe("a bad afternoon", () => {
   });
 
   test("a table that was given another name is named, and the draft is kept", async () => {
+    await trial.startAnew();
     const { page, pane } = trial;
     await openRecord(pane);
     const [cow] = await quietCows(page);

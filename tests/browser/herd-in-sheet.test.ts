@@ -1,9 +1,11 @@
 import type { Frame, Page } from "playwright-core";
-import { recomputed, type TrialPage, trialForEachTest } from "./trial-page";
+import { recomputed, type TrialPage, trialForAllTests } from "./trial-page";
 
 const SHOTS = process.env["SHOTS"];
 
-const trial = trialForEachTest();
+/** One workbook serves all: blocks stand on sheets of their own, and hold in it whatever findings there are. */
+const trial = trialForAllTests();
+beforeEach(() => trial.startPaneAnew());
 
 async function openHerd(pane: Frame): Promise<void> {
   await pane.getByRole("tab", { name: "Herd", exact: true }).click();

@@ -2,8 +2,6 @@ import { cellWhere, readTable } from "./sample";
 import { leaveBrowser, openTrial, recomputed, select, type TrialPage, typeInto } from "./trial-page";
 import { axeFindings, overhang, TARGET_PX } from "./well-made";
 
-afterAll(leaveBrowser);
-
 /** The pane gives way in width only when its frame does. */
 async function setPaneWidth({ page }: TrialPage, width: number): Promise<void> {
   await page.evaluate((pixels) => {
@@ -20,21 +18,26 @@ const CASES: readonly (readonly [name: string, sheet: string, cell: string | und
   ["a choice of functions", "Start", "F31", "This formula uses 2 HERD functions"],
 ];
 
+let trial: TrialPage;
+let dateCell: string;
+
+beforeAll(async () => {
+  // axe is put into the page from outside, which the page's own policy would refuse.
+  trial = await openTrial({ bypassCSP: true });
+  await typeInto(trial.page, "Start", "F30", '=HERD.RECHECK.DATE("SX",DATE(2026,9,1))');
+  await typeInto(trial.page, "Start", "F31", "=HERD.CELL.SCORE(400)-HERD.CELL.SCORE(100)");
+  await recomputed(trial.page);
+  const findings = await readTable(trial.page, "Findings", "Findings");
+  dateCell = cellWhere(findings, "Recheck", (row) => row["Lesion"] === "SU");
+});
+
+afterAll(async () => {
+  await trial.close();
+  await leaveBrowser();
+});
+
 describe.each(["light", "dark"] as const)("the pane in %s", (colorScheme) => {
-  let trial: TrialPage;
-  let dateCell: string;
-
-  beforeAll(async () => {
-    // axe is put into the page from outside, which the page's own policy would refuse.
-    trial = await openTrial({ colorScheme, bypassCSP: true });
-    await typeInto(trial.page, "Start", "F30", '=HERD.RECHECK.DATE("SX",DATE(2026,9,1))');
-    await typeInto(trial.page, "Start", "F31", "=HERD.CELL.SCORE(400)-HERD.CELL.SCORE(100)");
-    await recomputed(trial.page);
-    const findings = await readTable(trial.page, "Findings", "Findings");
-    dateCell = cellWhere(findings, "Recheck", (row) => row["Lesion"] === "SU");
-  });
-
-  afterAll(() => trial.close());
+  beforeAll(() => trial.page.emulateMedia({ colorScheme }));
 
   describe.each([350, 320])("%d px wide", (width) => {
     beforeAll(() => setPaneWidth(trial, width));

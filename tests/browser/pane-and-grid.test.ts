@@ -1,10 +1,14 @@
 import { registry } from "../../src/functions/registry";
 import { readWorkbook } from "../../src/xlsx/read";
 import { dayAfter, readTable } from "./sample";
-import { recomputed, trialForEachTest } from "./trial-page";
+import { recomputed, trialForAllTests } from "./trial-page";
 
-/** The whole way: the pane's screens on the workbook in the grid, as in the trial page. */
-const trial = trialForEachTest();
+/**
+ * The whole way: the pane's screens on the workbook in the grid, as in the trial page. One workbook serves all: a cow
+ * recorded is taken back, the finding closed is another cow's, and the list stands on a sheet of its own.
+ */
+const trial = trialForAllTests();
+beforeEach(() => trial.startPaneAnew());
 
 test("a cow recorded in the pane stands in the grid with her recheck date, and is gone again when taken back", async () => {
   const { page, pane } = trial;

@@ -1,45 +1,21 @@
-import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { plantedMistakes } from "../../src/samples/own-headings";
-import { computed, leaveBrowser, openTrial, recomputed, shown, type TrialPage } from "./trial-page";
+import { recomputed, shown, trialForEachTest } from "./trial-page";
 
 const SHOTS = process.env["SHOTS"];
-const BOOK = readFileSync(join(__dirname, "../../sample-workbooks/own-headings.xlsx"));
 
 /** 1 September 2026, as sheets count days: 46,266 days after 30 December 1899. */
 const TODAY = 46_266;
-/** On a machine at other work a workbook takes a while to be computed. */
-const PATIENCE_MS = 110_000;
 
-let trial: TrialPage;
+const trial = trialForEachTest(join(__dirname, "../../sample-workbooks/own-headings.xlsx"));
 
 beforeEach(async () => {
-  trial = await openTrial();
-  const { page } = trial;
-  page.setDefaultTimeout(PATIENCE_MS);
-  await page.setInputFiles("#file-input", {
-    name: "own-headings.xlsx",
-    mimeType: "application/octet-stream",
-    buffer: BOOK,
-  });
-  await page.getByText("own-headings.xlsx").waitFor();
-  await computed(page);
   // The invented herd lives on a day of its own. The pane takes it from the page when it is loaded.
-  await page.evaluate((day) => {
-    window.dayOfWorkbook = () => day;
-    (document.getElementById("pane") as HTMLIFrameElement).contentWindow!.location.reload();
-  }, TODAY);
+  await trial.page.evaluate((day) => (window.dayOfWorkbook = () => day), TODAY);
+  await trial.startPaneAnew();
   await trial.pane.getByRole("tab", { name: "Set up" }).click();
   await trial.pane.getByText("8 columns read").waitFor();
 });
-
-afterEach(async () => {
-  expect(trial.outside).toEqual([]);
-  expect(trial.errors).toEqual([]);
-  await trial.close();
-});
-
-afterAll(leaveBrowser);
 
 const button = (name: RegExp | string) => trial.pane.getByRole("button", { name });
 

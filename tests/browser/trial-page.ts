@@ -85,20 +85,43 @@ async function contextFor(
 }
 
 /** The workbook that the page opens first. */
-const SAMPLE = join(__dirname, "../../sample-workbooks/herd-workbook.xlsx");
+const SAMPLE: WorkbookFile = join(__dirname, "../../sample-workbooks/herd-workbook.xlsx");
+
+/** A workbook as the page's button to open one takes it: where it lies, or its bytes. */
+export type WorkbookFile = string | { readonly name: string; readonly mimeType: string; readonly buffer: Buffer };
+
+/** The trial page of a file of tests, which is loaded once: that takes as long as to compute the sample. */
+export interface SharedTrial extends TrialPage {
+  /** Opens the workbook, or another, in place of what a test left behind, and loads the pane as a new user has it. */
+  startAnew(other?: WorkbookFile): Promise<void>;
+  /** Leaves the workbook as it is, and loads the pane as a new user has it. */
+  startPaneAnew(): Promise<void>;
+}
 
 /**
- * The trial page for each test of a file, with the sample as it was opened first and a pane that was never used. The
- * page itself is loaded once: to read its scripts anew takes as long as to compute the workbook. A page that asked for
- * something outside this computer, or complained, fails its test.
+ * The trial page with the workbook as it was opened first and a pane that was never used, for each test of a file. A
+ * page that asked for something outside this computer, or complained, fails its test.
  */
-export function trialForEachTest(): TrialPage {
+export function trialForEachTest(file?: WorkbookFile): SharedTrial {
+  const trial = trialForAllTests(file);
+  beforeEach(() => trial.startAnew());
+  return trial;
+}
+
+/**
+ * The trial page for tests that leave the workbook as it was, or change what no other looks at; the file says why that
+ * is so. It starts anew where one asks for it. Complaints of the page fail the test that they come in, as above.
+ */
+export function trialForAllTests(file = SAMPLE): SharedTrial {
   let trial: TrialPage | undefined;
-  beforeEach(async () => {
-    if (trial === undefined) trial = await openTrial();
-    else await startAnew(trial);
+  // Nothing is opened anew that was not used.
+  let isNew = true;
+  beforeAll(async () => {
+    trial = await openTrial();
+    if (file !== SAMPLE) await startAnew(trial, file);
   });
   afterEach(() => {
+    isNew = false;
     expect(trial!.outside).toEqual([]);
     expect(trial!.errors).toEqual([]);
   });
@@ -120,21 +143,37 @@ export function trialForEachTest(): TrialPage {
       return trial!.errors;
     },
     close: () => trial!.close(),
+    async startAnew(other) {
+      if (!isNew || other !== undefined) await startAnew(trial!, other ?? file);
+      isNew = other === undefined;
+    },
+    async startPaneAnew() {
+      await leavePane(trial!);
+      await loadPane(trial!);
+    },
   };
 }
 
-/** Opens the sample in place of what a test left behind, and loads the pane anew. */
-async function startAnew({ page, pane }: TrialPage): Promise<void> {
+async function startAnew(trial: TrialPage, file: WorkbookFile): Promise<void> {
+  const { page } = trial;
+  await leavePane(trial);
+  // It is named again when the workbook is computed.
+  await page.evaluate(() => (document.getElementById("file-name")!.textContent = ""));
+  await page.setInputFiles("#file-input", file);
+  await computed(page);
+  await loadPane(trial);
+}
+
+async function leavePane({ page, pane }: TrialPage): Promise<void> {
   await page.context().clearPermissions();
   await page.evaluate(() => {
     (document.getElementById("pane") as HTMLIFrameElement).src = "about:blank";
-    // It is named again when the workbook is computed.
-    document.getElementById("file-name")!.textContent = "";
   });
   await pane.waitForURL("about:blank");
   await page.evaluate(() => localStorage.clear());
-  await page.setInputFiles("#file-input", SAMPLE);
-  await computed(page);
+}
+
+async function loadPane({ page, pane }: TrialPage): Promise<void> {
   await page.evaluate(() => {
     (document.getElementById("pane") as HTMLIFrameElement).src = "pane.html";
   });

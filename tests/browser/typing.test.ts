@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { readTable } from "./sample";
-import { recomputed, select, shown, typeInto, trialForEachTest } from "./trial-page";
+import { recomputed, select, shown, typeInto, trialForAllTests } from "./trial-page";
 
-const trial = trialForEachTest();
+const trial = trialForAllTests();
 
 const formulaAt = (address: string): Promise<string> =>
   trial.page.evaluate(
@@ -10,116 +10,129 @@ const formulaAt = (address: string): Promise<string> =>
     address,
   );
 
-test("findings typed under the table as fast as keys can be sent all arrive, and the table takes them in", async () => {
-  const { page } = trial;
-  const before = await readTable(page, "Findings", "Findings");
-  const cow = fc.integer({ min: 100, max: 999 }).map(String);
-  const day = fc.integer({ min: 1, max: 28 }).map((number) => `2026-08-${String(number).padStart(2, "0")}`);
-  const findings = fc.sample(fc.tuple(day, cow), { numRuns: 8, seed: 20_260_901 });
-  await select(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`);
-  for (const [date, name] of findings) {
-    await page.keyboard.type(date);
-    await page.keyboard.press("Tab");
-    await page.keyboard.type(name);
-    await page.keyboard.press("Enter");
-  }
-  await recomputed(page);
-  const after = await readTable(page, "Findings", "Findings");
-  expect(after.lastRow).toBe(before.lastRow + findings.length);
-  const typed = findings.map((_, index) => {
-    const row = before.lastRow + 1 + index;
-    const at = (heading: string): Promise<string> => shown(page, "Findings", `${before.columns[heading]!}${row}`);
-    return Promise.all([at("Date"), at("Cow")]);
+describe("under the table", () => {
+  beforeEach(() => trial.startAnew());
+
+  test("findings typed under the table as fast as keys can be sent all arrive, and the table takes them in", async () => {
+    const { page } = trial;
+    const before = await readTable(page, "Findings", "Findings");
+    const cow = fc.integer({ min: 100, max: 999 }).map(String);
+    const day = fc.integer({ min: 1, max: 28 }).map((number) => `2026-08-${String(number).padStart(2, "0")}`);
+    const findings = fc.sample(fc.tuple(day, cow), { numRuns: 8, seed: 20_260_901 });
+    await select(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`);
+    for (const [date, name] of findings) {
+      await page.keyboard.type(date);
+      await page.keyboard.press("Tab");
+      await page.keyboard.type(name);
+      await page.keyboard.press("Enter");
+    }
+    await recomputed(page);
+    const after = await readTable(page, "Findings", "Findings");
+    expect(after.lastRow).toBe(before.lastRow + findings.length);
+    const typed = findings.map((_, index) => {
+      const row = before.lastRow + 1 + index;
+      const at = (heading: string): Promise<string> => shown(page, "Findings", `${before.columns[heading]!}${row}`);
+      return Promise.all([at("Date"), at("Cow")]);
+    });
+    expect(await Promise.all(typed)).toEqual(findings);
   });
-  expect(await Promise.all(typed)).toEqual(findings);
+
+  test("a table that grew is taken back with what was typed, in one step", async () => {
+    const { page } = trial;
+    const before = await readTable(page, "Findings", "Findings");
+    await typeInto(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`, "2026-09-01");
+    expect((await readTable(page, "Findings", "Findings")).lastRow).toBe(before.lastRow + 1);
+    await page.click("#undo");
+    await page.waitForFunction(
+      (lastRow) =>
+        window
+          .trialSession!.grid!.api.getActiveWorkbook()!
+          .getSheetByName("Findings")!
+          .getSubTableInfos()
+          .some(({ name, range }) => name === "Findings" && range.endRow + 1 === lastRow),
+      before.lastRow,
+    );
+    expect(await readTable(page, "Findings", "Findings")).toEqual(before);
+  });
+
+  test("rows pasted under the table are taken in as typed ones are, and taken back in one step", async () => {
+    const { page } = trial;
+    const before = await readTable(page, "Findings", "Findings");
+    const headings = Object.keys(before.columns);
+    await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
+    await select(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`);
+    await page.evaluate(() => navigator.clipboard.writeText("2026-08-30\t101\n2026-08-31\t102\n2026-09-01\t103"));
+    await page.keyboard.press("ControlOrMeta+V");
+    await page.waitForFunction(
+      (lastRow) =>
+        window
+          .trialSession!.grid!.api.getActiveWorkbook()!
+          .getSheetByName("Findings")!
+          .getRange(lastRow + 2, 0)
+          .getDisplayValue() !== "",
+      before.lastRow,
+    );
+    await recomputed(page);
+    const after = await readTable(page, "Findings", "Findings");
+    expect(after.lastRow).toBe(before.lastRow + 3);
+    const cell = (heading: string, row: number) =>
+      shown(page, "Findings", `${before.columns[heading]!}${before.lastRow + 1 + row}`);
+    expect(await Promise.all([0, 1, 2].map((row) => cell("Date", row)))).toEqual([
+      "2026-08-30",
+      "2026-08-31",
+      "2026-09-01",
+    ]);
+    expect(headings.slice(0, 2)).toEqual(["Date", "Cow"]);
+    expect(after.rows.slice(-3).map(({ Cow }) => Cow)).toEqual([101, 102, 103]);
+    await page.click("#undo");
+    await page.waitForFunction(
+      (lastRow) =>
+        window
+          .trialSession!.grid!.api.getActiveWorkbook()!
+          .getSheetByName("Findings")!
+          .getSubTableInfos()
+          .some(({ name, range }) => name === "Findings" && range.endRow + 1 === lastRow),
+      before.lastRow,
+    );
+    expect(await readTable(page, "Findings", "Findings")).toEqual(before);
+  });
 });
 
-test("a table that grew is taken back with what was typed, in one step", async () => {
-  const { page } = trial;
-  const before = await readTable(page, "Findings", "Findings");
-  await typeInto(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`, "2026-09-01");
-  expect((await readTable(page, "Findings", "Findings")).lastRow).toBe(before.lastRow + 1);
-  await page.click("#undo");
-  await page.waitForFunction(
-    (lastRow) =>
-      window
-        .trialSession!.grid!.api.getActiveWorkbook()!
-        .getSheetByName("Findings")!
-        .getSubTableInfos()
-        .some(({ name, range }) => name === "Findings" && range.endRow + 1 === lastRow),
-    before.lastRow,
-  );
-  expect(await readTable(page, "Findings", "Findings")).toEqual(before);
-});
+/** Each is typed into a blank cell of its own that nothing else looks at; so they share one workbook. */
+describe("into a cell", () => {
+  beforeAll(() => trial.startAnew());
 
-test("rows pasted under the table are taken in as typed ones are, and taken back in one step", async () => {
-  const { page } = trial;
-  const before = await readTable(page, "Findings", "Findings");
-  const headings = Object.keys(before.columns);
-  await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
-  await select(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`);
-  await page.evaluate(() => navigator.clipboard.writeText("2026-08-30\t101\n2026-08-31\t102\n2026-09-01\t103"));
-  await page.keyboard.press("ControlOrMeta+V");
-  await page.waitForFunction(
-    (lastRow) =>
-      window
-        .trialSession!.grid!.api.getActiveWorkbook()!
-        .getSheetByName("Findings")!
-        .getRange(lastRow + 2, 0)
-        .getDisplayValue() !== "",
-    before.lastRow,
-  );
-  await recomputed(page);
-  const after = await readTable(page, "Findings", "Findings");
-  expect(after.lastRow).toBe(before.lastRow + 3);
-  const cell = (heading: string, row: number) =>
-    shown(page, "Findings", `${before.columns[heading]!}${before.lastRow + 1 + row}`);
-  expect(await Promise.all([0, 1, 2].map((row) => cell("Date", row)))).toEqual([
-    "2026-08-30",
-    "2026-08-31",
-    "2026-09-01",
-  ]);
-  expect(headings.slice(0, 2)).toEqual(["Date", "Cow"]);
-  expect(after.rows.slice(-3).map(({ Cow }) => Cow)).toEqual([101, 102, 103]);
-  await page.click("#undo");
-  await page.waitForFunction(
-    (lastRow) =>
-      window
-        .trialSession!.grid!.api.getActiveWorkbook()!
-        .getSheetByName("Findings")!
-        .getSubTableInfos()
-        .some(({ name, range }) => name === "Findings" && range.endRow + 1 === lastRow),
-    before.lastRow,
-  );
-  expect(await readTable(page, "Findings", "Findings")).toEqual(before);
-});
+  /** Keys a second: from a slow typist to one who is hardly human. The list of functions comes up in between. */
+  test.each([
+    [0, "F30"],
+    [60, "F31"],
+    [150, "F32"],
+  ] as const)("a formula typed at %d ms a key stands as it was typed", async (delay, cell) => {
+    const { page } = trial;
+    const formula = '=HERD.CELL.SCORE(400)-HERD.CELL.SCORE(100)&"x"';
+    await select(page, "Start", cell);
+    // A pause after the first letters lets the list of functions open on them.
+    await page.keyboard.type(formula.slice(0, 4), { delay });
+    await page.waitForTimeout(400);
+    await page.keyboard.type(formula.slice(4), { delay });
+    await page.keyboard.press("Enter");
+    await recomputed(page);
+    expect(await formulaAt(cell)).toBe(formula);
+    // Scores 5 and 3, worked by hand: log2(400 / 100) + 3 and log2(100 / 100) + 3.
+    expect(await shown(page, "Start", cell)).toBe("2x");
+  });
 
-/** Keys a second: from a slow typist to one who is hardly human. The list of functions comes up in between. */
-test.each([0, 60, 150])("a formula typed at %d ms a key stands as it was typed", async (delay) => {
-  const { page } = trial;
-  const formula = '=HERD.CELL.SCORE(400)-HERD.CELL.SCORE(100)&"x"';
-  await select(page, "Start", "F30");
-  // A pause after the first letters lets the list of functions open on them.
-  await page.keyboard.type(formula.slice(0, 4), { delay });
-  await page.waitForTimeout(400);
-  await page.keyboard.type(formula.slice(4), { delay });
-  await page.keyboard.press("Enter");
-  await recomputed(page);
-  expect(await formulaAt("F30")).toBe(formula);
-  // Scores 5 and 3, worked by hand: log2(400 / 100) + 3 and log2(100 / 100) + 3.
-  expect(await shown(page, "Start", "F30")).toBe("2x");
-});
-
-test("a function can be taken from the list, and its arguments are told", async () => {
-  const { page } = trial;
-  await select(page, "Start", "F30");
-  await page.keyboard.type("=HERD.CELL.SCO");
-  await page.getByText("Somatic cell score of a cell count").first().waitFor();
-  await page.keyboard.press("Tab");
-  await page.getByText("Cell count of the milk test").first().waitFor();
-  await page.keyboard.type("200)");
-  await page.keyboard.press("Enter");
-  await recomputed(page);
-  expect(await formulaAt("F30")).toBe("=HERD.CELL.SCORE(200)");
-  expect(await shown(page, "Start", "F30")).toBe("4");
+  test("a function can be taken from the list, and its arguments are told", async () => {
+    const { page } = trial;
+    await select(page, "Start", "F33");
+    await page.keyboard.type("=HERD.CELL.SCO");
+    await page.getByText("Somatic cell score of a cell count").first().waitFor();
+    await page.keyboard.press("Tab");
+    await page.getByText("Cell count of the milk test").first().waitFor();
+    await page.keyboard.type("200)");
+    await page.keyboard.press("Enter");
+    await recomputed(page);
+    expect(await formulaAt("F33")).toBe("=HERD.CELL.SCORE(200)");
+    expect(await shown(page, "Start", "F33")).toBe("4");
+  });
 });
