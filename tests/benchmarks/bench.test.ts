@@ -12,7 +12,7 @@ const SWITCHES = [
   "--sizes",
   "50,500",
   "--rounds",
-  "3",
+  "1",
   "--sections",
   "long,scalar,memory",
   "--functions",
