@@ -3,7 +3,6 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { get } from "node:https";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { generateCertificates } from "office-addin-dev-certs";
 import { LOCAL_ADDRESS } from "../../src/entries/excel-build/options";
 import { serveToExcel } from "../../src/entries/excel-build/serve";
 
@@ -39,10 +38,7 @@ describe("with a certificate", () => {
   let told = "";
 
   beforeAll(async () => {
-    // It tells the terminal that it is done.
-    jest.spyOn(console, "log").mockImplementation();
-    await generateCertificates(ca, certificate, key, 1);
-    const program = ["--import", "tsx", join(__dirname, "serve-program.ts"), folder, certificate, key];
+    const program = ["--import", "tsx", join(__dirname, "serve-program.ts"), folder, ca, certificate, key];
     child = spawn(process.execPath, program, { cwd: ROOT });
     await new Promise<void>((resolve, reject) => {
       const listen = (text: Buffer): void => {
