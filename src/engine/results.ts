@@ -1,5 +1,6 @@
 import { CellValueType, type ICellData, type Injector, type Nullable, type Workbook } from "@univerjs/core";
 import { ERROR_TYPE_SET, FormulaDataModel } from "@univerjs/engine-formula";
+import { cellNumber } from "../xlsx/address";
 import type { Area, CellContent, CellError } from "../xlsx/model";
 import type { CallLog } from "./call-log";
 import { errorMessage } from "./error-messages";
@@ -46,7 +47,7 @@ export function readResults(workbook: Workbook, injector: Injector, log: CallLog
         const formula = cell?.f?.slice(1);
         const value = contentOf(cell, isSpilled || formula !== undefined);
         if (value === null) return;
-        cells.set(row * COLUMNS + column, {
+        cells.set(cellNumber(row, column), {
           row,
           column,
           value,
@@ -70,9 +71,6 @@ export function readResults(workbook: Workbook, injector: Injector, log: CallLog
     }),
   };
 }
-
-/** Columns of a worksheet, so that each cell has a number of its own. */
-const COLUMNS = 16_384;
 
 type Rows<T> = { readonly [row: number]: { readonly [column: number]: T } };
 type SpillRange = Nullable<{ startRow: number; startColumn: number; endRow: number; endColumn: number }>;

@@ -1,10 +1,15 @@
 import { fromCol, toCol } from "@borgar/fx";
-import { isOnSheet } from "./limits";
+import { isOnSheet, SHEET_COLUMNS } from "./limits";
 import type { Area } from "./model";
 
 /** A1 of a cell counted from 0. */
 export function cellAddress(row: number, column: number): string {
   return `${toCol(column)}${row + 1}`;
+}
+
+/** A number that no other cell of a sheet has, for maps of very many cells. */
+export function cellNumber(row: number, column: number): number {
+  return row * SHEET_COLUMNS + column;
 }
 
 /** A1, or A1:B2 for several cells. */

@@ -1,8 +1,5 @@
 import { BaseReferenceObject } from "@univerjs/engine-formula";
-
-/** Rows and columns of a worksheet. */
-const ROWS = 1_048_576;
-const COLUMNS = 16_384;
+import { SHEET_COLUMNS, SHEET_ROWS } from "../../xlsx/limits";
 
 /**
  * The engine takes a reference that reaches beyond the rows which the grid shows for an unknown name: a range that
@@ -15,11 +12,11 @@ export function fixSheetLimits(): void {
   prototype.getRangePosition = function () {
     const range = position.call(this);
     const rowCount = this.getActiveSheetRowCount();
-    if (range.endRow === ROWS - 1 && range.startRow < rowCount) range.endRow = rowCount - 1;
+    if (range.endRow === SHEET_ROWS - 1 && range.startRow < rowCount) range.endRow = rowCount - 1;
     return range;
   };
   prototype.isExceedRange = function () {
     const { startRow, startColumn, endRow, endColumn } = this.getRangePosition();
-    return startRow < 0 || startColumn < 0 || endRow >= ROWS || endColumn >= COLUMNS;
+    return startRow < 0 || startColumn < 0 || endRow >= SHEET_ROWS || endColumn >= SHEET_COLUMNS;
   };
 }

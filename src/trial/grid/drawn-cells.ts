@@ -1,5 +1,6 @@
 import { type ICellDataForSheetInterceptor, type Nullable, Worksheet } from "@univerjs/core";
 import { Scene } from "@univerjs/preset-sheets-core";
+import { cellNumber } from "../../xlsx/address";
 
 type Cell = Nullable<ICellDataForSheetInterceptor>;
 
@@ -30,7 +31,7 @@ export function keepCellsWhileDrawing(): void {
   Worksheet.prototype.getCell = function (this: Worksheet, row, column) {
     if (drawn === undefined || column < 0) return getCell.call(this, row, column);
     const cells = cellsOf(drawn, this);
-    const key = row * MOST_COLUMNS + column;
+    const key = cellNumber(row, column);
     const known = cells.get(key);
     if (known !== undefined) return known;
     // Null rather than undefined, so that blank cells are known too.
@@ -47,6 +48,3 @@ function cellsOf(sheets: Map<Worksheet, Map<number, Cell>>, sheet: Worksheet): M
   sheets.set(sheet, cells);
   return cells;
 }
-
-/** No sheet has more columns. */
-const MOST_COLUMNS = 16_384;

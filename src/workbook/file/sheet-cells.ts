@@ -1,3 +1,4 @@
+import { cellNumber } from "../../xlsx/address";
 import type { EditedCell, EditedSheet } from "../../xlsx/save-edits";
 import type { CellContent, CellModel, SheetModel, TableModel } from "../../xlsx/model";
 import type { PlainCell } from "../port";
@@ -8,9 +9,6 @@ export interface CellInput {
   readonly value: CellContent;
 }
 
-/** Columns of a sheet: Microsoft, "Excel specifications and limits". */
-const COLUMNS = 16_384;
-
 /** The cells of a sheet while it is edited. */
 export class SheetCells {
   private readonly cells = new Map<number, CellModel>();
@@ -19,14 +17,14 @@ export class SheetCells {
   isEdited = false;
 
   constructor(private readonly sheet: SheetModel) {
-    for (const cell of sheet.cells) this.cells.set(placeNumber(cell.row, cell.column), cell);
+    for (const cell of sheet.cells) this.cells.set(cellNumber(cell.row, cell.column), cell);
     for (const { name, area, hasTotals } of sheet.tables) {
       this.extents.set(name, hasTotals ? { ...area, lastRow: area.lastRow - 1 } : area);
     }
   }
 
   at(row: number, column: number): CellModel | undefined {
-    return this.cells.get(placeNumber(row, column));
+    return this.cells.get(cellNumber(row, column));
   }
 
   /** The value of a cell as the port gives it. */
@@ -46,7 +44,7 @@ export class SheetCells {
     this.isEdited = true;
     const style = this.at(row, column)?.style ?? like?.style ?? 0;
     const cell = { row, column, value, style };
-    this.cells.set(placeNumber(row, column), formula === undefined ? cell : { ...cell, formula });
+    this.cells.set(cellNumber(row, column), formula === undefined ? cell : { ...cell, formula });
   }
 
   extent(table: string): TableModel["area"] {
@@ -80,8 +78,4 @@ function contentOf({ row, column, value, formula, spilled, style }: CellModel): 
   if (spilled === true) return [];
   if (formula !== undefined) return [{ row, column, style, formula, value: null }];
   return value === null || value === "" ? [] : [{ row, column, style, value }];
-}
-
-function placeNumber(row: number, column: number): number {
-  return row * COLUMNS + column;
 }

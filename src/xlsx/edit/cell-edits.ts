@@ -1,8 +1,6 @@
+import { cellNumber } from "../address";
 import type { Area, CellModel, SheetModel } from "../model";
 import type { EditedCell } from "./edited-workbook";
-
-/** Columns of a worksheet, so that each cell has a number of its own. */
-const COLUMNS = 16_384;
 
 /** What is to be written: the cells whose content is not that of the file, and those to be emptied. */
 export function cellEdits(before: SheetModel, contents: readonly EditedCell[]): EditedCell[] {
@@ -34,7 +32,7 @@ interface Place {
 }
 
 function numberOf({ row, column }: Place): number {
-  return row * COLUMNS + column;
+  return cellNumber(row, column);
 }
 
 function placeOf({ row, column }: Place): Place {

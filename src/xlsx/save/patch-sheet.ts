@@ -1,4 +1,4 @@
-import { areaAddress, parseArea } from "../address";
+import { areaAddress, cellNumber, parseArea } from "../address";
 import type { Area, CellContent } from "../model";
 import { type FormulaXml, newCell, patchedCell } from "./cell-xml";
 import { type ScannedCell, type ScannedRow, type ScannedSheet, scanSheet } from "./scan";
@@ -34,13 +34,6 @@ interface Plan {
   readonly filled: ReadonlyMap<number, ReadonlySet<number>>;
   /** The style for a filled cell that is not in the file. */
   readonly styleFor: (row: number, column: number) => string | undefined;
-}
-
-/** Columns of a worksheet, so that each cell has a number of its own. */
-const COLUMNS = 16_384;
-
-function cellNumber(row: number, column: number): number {
-  return row * COLUMNS + column;
 }
 
 function planOf(sheet: ScannedSheet, fresh: FreshSheet, dynamicArrayMark: DynamicArrayMark): Plan {
