@@ -1,5 +1,5 @@
 import { ICommandService } from "@univerjs/core";
-import { LexerTreeBuilder } from "@univerjs/engine-formula";
+import { ICalculateFormulaService, IFormulaRuntimeService, LexerTreeBuilder } from "@univerjs/engine-formula";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import { SetSheetTableCommand } from "@univerjs/sheets-table";
 import { type OpenEngine, openEngine } from "../../src/engine/open-engine";
@@ -78,6 +78,17 @@ describe("while cells are being typed", () => {
     expect(result.value("B1")).toBe(3 * last + 100);
     for (let row = 2; row <= last + 1; row++) expect(result.value(`B${row}`)).toBe(20 + last + 100);
     expect(result.value(`B${rows}`)).toBe(last + 100);
+  });
+
+  test("runs-in-turn: a run that breaks keeps no later one waiting", async () => {
+    await open({ A1: 1, B1: "=A1*2" });
+    const begin = jest.spyOn(engine!.injector.get(IFormulaRuntimeService), "setFormulaExecuteStage");
+    begin.mockImplementationOnce(() => {
+      throw new Error("broken on purpose");
+    });
+    const nothing = {} as Parameters<ICalculateFormulaService["execute"]>[0];
+    await expect(engine!.injector.get(ICalculateFormulaService).execute(nothing)).rejects.toThrow("broken on purpose");
+    expect((await type("A1", 5)).value("B1")).toBe(10);
   });
 
   test("let-and-lambda: computed again and again", async () => {

@@ -28,12 +28,16 @@ export function fixRunsInTurn(): void {
     }
     const turn: Turn = { waiting: undefined };
     turns.set(this, turn);
-    for (let next: Changes | undefined = changes; next !== undefined;) {
-      const isStopped = await runToEnd(this, execute, next);
-      next = isStopped && turn.waiting !== undefined ? together(next, turn.waiting) : turn.waiting;
-      turn.waiting = undefined;
+    try {
+      for (let next: Changes | undefined = changes; next !== undefined;) {
+        const isStopped = await runToEnd(this, execute, next);
+        next = isStopped && turn.waiting !== undefined ? together(next, turn.waiting) : turn.waiting;
+        turn.waiting = undefined;
+      }
+    } finally {
+      // A run that breaks must not keep all later ones waiting.
+      turns.delete(this);
     }
-    turns.delete(this);
   };
 }
 
