@@ -8,15 +8,15 @@ export interface ChangingPackage extends WorkbookPackage {
 
 export type PackageChange = (file: ChangingPackage) => void;
 
-/** The bytes of a workbook after some changes, which are made one after the other. */
-export function changeFile(original: Uint8Array, ...changes: readonly PackageChange[]): Uint8Array {
-  return packed(changed(openPackage(original), ...changes));
+/** The bytes of a workbook after a change. */
+export function changeFile(original: Uint8Array, change: PackageChange): Uint8Array {
+  return packed(changed(openPackage(original), change));
 }
 
-/** A workbook after some changes, not yet packed: unpacking and packing a large one takes seconds. */
-export function changed(file: WorkbookPackage, ...changes: readonly PackageChange[]): WorkbookPackage {
+/** A workbook after a change, not yet packed: unpacking and packing a large one takes seconds. */
+export function changed(file: WorkbookPackage, change: PackageChange): WorkbookPackage {
   const changing = { ...file, parts: { ...file.parts } };
-  for (const change of changes) change(changing);
+  change(changing);
   return changing;
 }
 

@@ -52,7 +52,6 @@ export function putEdits(
 }
 
 class SheetWriter {
-  private readonly parts: Record<string, Uint8Array>;
   private readonly tableNames: readonly string[];
   private readonly stylesPath: string | undefined;
   private formats: NumberFormatStyles | undefined;
@@ -63,9 +62,12 @@ class SheetWriter {
     private readonly forms: FormulaForms,
     model: WorkbookModel,
   ) {
-    this.parts = file.parts;
     this.tableNames = model.sheets.flatMap(({ tables }) => tables.map(({ name }) => name));
     this.stylesPath = relationshipsOf(file.parts, file.workbookPath).find(({ kind }) => kind === "styles")?.target;
+  }
+
+  private get parts(): ChangingPackage["parts"] {
+    return this.file.parts;
   }
 
   write(path: string, before: SheetModel, after: EditedSheet): void {
