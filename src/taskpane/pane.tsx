@@ -1,5 +1,4 @@
 import "./pane.css";
-import "./parts/controls.css";
 import { render } from "preact";
 import { useState } from "preact/hooks";
 import type { PaneWorkbook } from "./pane-workbook";

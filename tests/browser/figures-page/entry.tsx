@@ -1,5 +1,4 @@
 import "../../../src/taskpane/pane.css";
-import "../../../src/taskpane/parts/controls.css";
 import { render } from "preact";
 import { registry } from "../../../src/functions/registry";
 import { Cells } from "../../../src/taskpane/screens/cells/screen";

@@ -1,5 +1,4 @@
 import "../../../src/taskpane/pane.css";
-import "../../../src/taskpane/parts/controls.css";
 import { render } from "preact";
 import { day } from "../../../src/core/shared/days";
 import { SetUp } from "../../../src/taskpane/screens/set-up/screen";
