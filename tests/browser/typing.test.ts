@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { Page } from "playwright-core";
 import { readTable } from "./sample";
 import { recomputed, select, shown, typeInto, trialForAllTests } from "./trial-page";
 
@@ -9,6 +10,19 @@ const formulaAt = (address: string): Promise<string> =>
     (at) => window.trialSession!.grid!.api.getActiveWorkbook()!.getSheetByName("Start")!.getRange(at).getFormula(),
     address,
   );
+
+/** Waits until the table of findings ends with a row. */
+async function untilFindingsEnd(page: Page, row: number): Promise<void> {
+  await page.waitForFunction(
+    (lastRow) =>
+      window
+        .trialSession!.grid!.api.getActiveWorkbook()!
+        .getSheetByName("Findings")!
+        .getSubTableInfos()
+        .some(({ name, range }) => name === "Findings" && range.endRow + 1 === lastRow),
+    row,
+  );
+}
 
 describe("under the table", () => {
   beforeEach(() => trial.startAnew());
@@ -43,15 +57,7 @@ describe("under the table", () => {
     await typeInto(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`, "2026-09-01");
     expect((await readTable(page, "Findings", "Findings")).lastRow).toBe(before.lastRow + 1);
     await page.click("#undo");
-    await page.waitForFunction(
-      (lastRow) =>
-        window
-          .trialSession!.grid!.api.getActiveWorkbook()!
-          .getSheetByName("Findings")!
-          .getSubTableInfos()
-          .some(({ name, range }) => name === "Findings" && range.endRow + 1 === lastRow),
-      before.lastRow,
-    );
+    await untilFindingsEnd(page, before.lastRow);
     expect(await readTable(page, "Findings", "Findings")).toEqual(before);
   });
 
@@ -85,15 +91,7 @@ describe("under the table", () => {
     expect(headings.slice(0, 2)).toEqual(["Date", "Cow"]);
     expect(after.rows.slice(-3).map(({ Cow }) => Cow)).toEqual([101, 102, 103]);
     await page.click("#undo");
-    await page.waitForFunction(
-      (lastRow) =>
-        window
-          .trialSession!.grid!.api.getActiveWorkbook()!
-          .getSheetByName("Findings")!
-          .getSubTableInfos()
-          .some(({ name, range }) => name === "Findings" && range.endRow + 1 === lastRow),
-      before.lastRow,
-    );
+    await untilFindingsEnd(page, before.lastRow);
     expect(await readTable(page, "Findings", "Findings")).toEqual(before);
   });
 });
