@@ -71,12 +71,12 @@
     button.type = "button";
     button.textContent = "Copy";
     button.setAttribute("aria-label", `Copy the formula of ${name}`);
-    button.addEventListener("click", () =>
+    button.addEventListener("click", () => {
       navigator.clipboard.writeText(block.textContent).then(
         () => (said.textContent = `The formula of ${name} is copied.`),
         () => (said.textContent = "The browser does not let a page copy: select the formula and copy it."),
-      ),
-    );
+      );
+    });
     block.after(button);
   }
 })();

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
-import { format, resolveConfig } from "prettier";
+import { format, type FormatConfig } from "oxfmt";
 import { functionsMetadata } from "../functions/metadata";
 import { lockBreaks, nameLock, type NameLock } from "../functions/name-lock";
 import { withFunctionTable } from "../functions/readme-table";
@@ -16,6 +16,8 @@ const FUNCTIONS = join(ROOT, "src/functions");
 const REGISTRY = join(FUNCTIONS, "registry.ts");
 const LOCK = join(FUNCTIONS, "names.lock.json");
 const README = join(ROOT, "README.md");
+/** How the files of this house are laid out. */
+const LAYOUT = JSON.parse(readFileSync(join(ROOT, ".oxfmtrc.json"), "utf8")) as FormatConfig;
 
 const check = process.argv.includes("--check");
 const unlock = process.argv.includes("--unlock");
@@ -32,7 +34,7 @@ function specFiles(): SpecFile[] {
 }
 
 async function put(path: string, plain: string): Promise<void> {
-  const text = await format(plain, { ...(await resolveConfig(path)), filepath: path });
+  const { code: text } = await format(path, plain, LAYOUT);
   if (existsSync(path) && readFileSync(path, "utf8") === text) return;
   if (check) fail(`stale: ${relative(ROOT, path)}; run npm run generate`);
   else writeFileSync(path, text);

@@ -68,7 +68,7 @@ function tableSheet(list: FarmList, name: string, title: string): NewSheet {
 function rangeSheet(list: FarmList, title: string, lines: readonly string[]): NewSheet {
   const page = new Page(list.sheet, title, INVENTED);
   lines.forEach((line, index) => page.put(cellAddress(2 + index, 0), line, STYLES.note));
-  list.headings.forEach((heading, column) => page.put(cellAddress(list.headingRow, column), heading, { bold: true, borders: STYLES.section.borders })); // prettier-ignore
+  list.headings.forEach((heading, column) => page.put(cellAddress(list.headingRow, column), heading, { bold: true, borders: STYLES.section.borders })); // oxfmt-ignore
   list.rows.forEach((cells, row) =>
     cells.forEach((cell, column) => {
       if (cell === null) return;

@@ -2,7 +2,7 @@
 export const LONGEST_CELL_TEXT = 32_767;
 
 /** Control characters other than tab and line feed: no workbook file can hold them as they are (XML 1.0, 2.2 Char). */
-// eslint-disable-next-line no-control-regex -- these characters are what is looked for
+// oxlint-disable-next-line no-control-regex -- these characters are what is looked for
 const NOT_FOR_CELLS = /[\u0000-\u0008\u000b-\u001f\u007f\ufffe\uffff]/g;
 
 /**

@@ -37,7 +37,8 @@ type ValueOf<C> = C extends { holds: "choice" | "lesion" | "text" } ? string : n
 /** A row of the table by key: a blank is null. A column of numbers may hold a note ("-", "no sample") instead. */
 export type RowOf<T extends TableDefinition> = {
   readonly [C in InputColumn<T["columns"][number]> as C["key"]]:
-    ValueOf<C> | (C extends { required: true } ? never : string | null);
+    | ValueOf<C>
+    | (C extends { required: true } ? never : string | null);
 };
 
 /** The columns that are filled in by hand or by the pane. */

@@ -62,7 +62,8 @@ export function rowAsRead({ name, columns, rows }: TableContent, index: number):
 
 /** A part of a save: new rows at the end of a table, or cells of a row that must still hold what was read. */
 export type Change =
-  { readonly append: string; readonly rows: readonly NewRow[] } | { readonly update: RowAsRead; readonly set: NewRow };
+  | { readonly append: string; readonly rows: readonly NewRow[] }
+  | { readonly update: RowAsRead; readonly set: NewRow };
 
 /** What is written together, in any number of tables, or not at all. */
 export interface Save {

@@ -5,7 +5,7 @@ export const wordsTable = {
   name: "Words",
   about: "One row for each word that the farm uses for a lesion, and the code that it stands for.",
   columns: [
-    { key: "word", heading: "Word", holds: "text", about: "As the farm writes it; capitals do not matter.", required: true }, // prettier-ignore
+    { key: "word", heading: "Word", holds: "text", about: "As the farm writes it; capitals do not matter.", required: true }, // oxfmt-ignore
     {
       key: "code",
       heading: "Code",

@@ -6,7 +6,7 @@ export class WorkbookFileError extends Error {
   override readonly name = "WorkbookFileError";
 
   constructor(message: string) {
-    // eslint-disable-next-line no-control-regex -- those are the signs that are taken out
+    // oxlint-disable-next-line no-control-regex -- those are the signs that are taken out
     const line = message.replace(/[\s\u0000-\u001f\u007f]+/g, " ").trim();
     super(line.length > LONGEST_MESSAGE ? `${line.slice(0, LONGEST_MESSAGE - 1)}…` : line);
   }

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { loadavg, tmpdir } from "node:os";
 import { join } from "node:path";
-import { format } from "prettier";
+import { format } from "oxfmt";
 import { ask } from "./ask";
 import { bundled } from "./bundled";
 import { CONTENDERS } from "./contenders/contender";
@@ -88,7 +88,9 @@ async function duelsOf(options: BenchOptions, hasOffice: boolean, attempt: Attem
       for (const contender of CONTENDERS.filter((name) => task.contenders.includes(name))) {
         if (contender === "formulas in LibreOffice" && !hasOffice) continue;
         const what = `${task.id} over ${thousands(rows)} rows: ${contender}`;
-        const result = await attempt(what, () => duel(worker, task, contender, rows, rounds, limits));
+        const result = await attempt(what, () =>
+          duel(worker, task, contender, { rows, rowsTogether: Math.max(...sizes) }, rounds, limits),
+        );
         if (result !== undefined) duels.push(result);
       }
     }
@@ -111,8 +113,8 @@ async function memoryOf({ sizes, functions }: BenchOptions, attempt: Attempt): P
 }
 
 async function write(results: Results, out: string): Promise<void> {
-  writeFileSync(`${out}.json`, await format(JSON.stringify(results), { parser: "json" }));
-  const page = await format(report(results), { parser: "markdown" });
+  writeFileSync(`${out}.json`, (await format("results.json", JSON.stringify(results))).code);
+  const { code: page } = await format("results.md", report(results));
   writeFileSync(`${out}.md`, page);
   console.log(`\n${page}\nWritten to ${out}.md and ${out}.json`);
 }

@@ -1,5 +1,6 @@
 import { ContenderProcess, GivenUp, type Limits } from "./contender-process";
 import type { ContenderName } from "./contenders/contender";
+import type { RowsAsked } from "./contenders/in-process";
 import { type Cost, medianCost } from "./cost";
 import type { Figures } from "./sheet";
 import type { Task } from "./tasks";
@@ -35,8 +36,9 @@ export async function growthOf(
   rounds: number,
   limits: Limits,
 ): Promise<Duel[]> {
+  const rowsTogether = Math.max(...sizes);
   const started = sizes.map(
-    (rows) => new Entrant(new ContenderProcess(worker, { task: task.id, contender, rows }, limits)),
+    (rows) => new Entrant(new ContenderProcess(worker, { task: task.id, contender, rows, rowsTogether }, limits)),
   );
   try {
     for (const entrant of started) await entrant.warmUp();
@@ -60,15 +62,15 @@ export async function duel(
   worker: string,
   task: Task,
   contender: ContenderName,
-  rows: number,
+  asked: RowsAsked,
   rounds: number,
   limits: Limits,
 ): Promise<Duel> {
   const started = (["function", contender] as const).map(
-    (name) => new Entrant(new ContenderProcess(worker, { task: task.id, contender: name, rows }, limits)),
+    (name) => new Entrant(new ContenderProcess(worker, { task: task.id, contender: name, ...asked }, limits)),
   );
   const [own, other] = started;
-  const result = { task: task.id, contender, rows };
+  const result = { task: task.id, contender, rows: asked.rows };
   try {
     for (const entrant of started) await entrant.warmUp();
     for (let round = 0; round < rounds; round++) for (const entrant of started) await entrant.sample();

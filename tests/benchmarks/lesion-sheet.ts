@@ -38,7 +38,7 @@ export function lesionSheet(findings: Findings): BenchSheet {
       `COUNTIFS(${lesion},"${code}",${date},">=${PERIOD.from}",${date},"<=${PERIOD.to}",${mark},${isNew})`;
     const counts = disorders.flatMap(({ code }) => [countifs(code, 1), countifs(code, 0)]);
     const cell = (disorder: number, isNew: number): string => address(2 * disorder + (isNew === 1 ? 0 : 1));
-    const sums = tableLines().map(({ places }) => [1, 0].map((isNew) => places.map((place) => cell(place, isNew)).join("+"))); // prettier-ignore
+    const sums = tableLines().map(({ places }) => [1, 0].map((isNew) => places.map((place) => cell(place, isNew)).join("+"))); // oxfmt-ignore
     const lines = sums.flatMap(([newCases, repeats], line) => {
       const cases = address(counts.length + FIGURES.length * line);
       return [newCases!, repeats!, `${cases}/(${cowDaysOf(cows.length)}/365.25)*100`];

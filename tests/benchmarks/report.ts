@@ -7,7 +7,7 @@ export function report(results: Results): string {
   const { machine, rounds, libreOffice, loadBefore, loadAfter, failures } = results;
   const parts = [
     "# Benchmarks",
-    `Medians of ${rounds} samples, taken in turns: each contender runs in a process of its own beside the function, and each function over all sizes, on the same invented rows, which are the same on every machine. "Clock" is the time that passes, "CPU" the time that all processors work for the process, helper threads and garbage collection included; on a machine that others share CPU is the steadier of the two. "First" is the first computation of a process, before compilers have seen it. Made by \`npm run bench\`.`,
+    `Medians of ${rounds} samples, taken in turns: each contender runs in a process of its own beside the function, and each function over all sizes, on the same invented rows, which are the same on every machine; at each size it works through as many rows together as at the largest, small herds in turns. "Clock" is the time that passes, "CPU" the time that all processors work for the process, helper threads and garbage collection included; on a machine that others share CPU is the steadier of the two. "First" is the first computation of a process, before compilers have seen it. Made by \`npm run bench\`.`,
     `Node.js ${machine.node} on ${machine.system}, ${machine.processors}; ${libreOffice}; work waiting for the processors when it began ${short(loadBefore)}, at its end ${short(loadAfter)}.`,
     section("Figures to reach", verdictTable(results)),
     ...TASKS.filter(({ id }) => results.duels.some(({ task }) => task === id)).map(({ id, about, rows }) =>

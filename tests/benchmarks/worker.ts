@@ -1,7 +1,7 @@
 import type { Contender, ContenderName } from "./contenders/contender";
 import { cellsRead } from "./contenders/cells-read";
 import { engineContender } from "./contenders/engine";
-import { inProcess } from "./contenders/in-process";
+import { inProcess, type RowsAsked } from "./contenders/in-process";
 import { LIBRARY_SPELLING, openInLibraryEngine } from "./contenders/library-engine";
 import { openInLibreOffice } from "./contenders/libreoffice";
 import { openInTrialEngine } from "./contenders/trial-engine";
@@ -10,10 +10,9 @@ import { type Figures, SPREADSHEET } from "./sheet";
 import { functionSheet, run, type Task, taskOf } from "./tasks";
 
 /** What the process of a contender is asked for, on its command line. */
-export interface WorkerOptions {
+export interface WorkerOptions extends RowsAsked {
   readonly task: string;
   readonly contender: ContenderName;
-  readonly rows: number;
 }
 
 /** What it sends: first that it is ready, then an answer to every number of runs asked for. */
@@ -24,8 +23,8 @@ export type WorkerMessage =
 
 /** A contender in a process of its own, with a limit of memory and without what others left behind. */
 async function main(): Promise<void> {
-  const { task, contender, rows } = JSON.parse(process.argv[2]!) as WorkerOptions;
-  const opened = await open(taskOf(task), contender, rows);
+  const { task, contender, ...asked } = JSON.parse(process.argv[2]!) as WorkerOptions;
+  const opened = await open(taskOf(task), contender, asked);
   const { base, processGroup, shortestMs } = opened;
   process.on("message", (times: number) => {
     if (times === 0) {
@@ -43,11 +42,12 @@ async function main(): Promise<void> {
   });
 }
 
-function open(task: Task, contender: ContenderName, rows: number): Promise<Contender> | Contender {
+function open(task: Task, contender: ContenderName, asked: RowsAsked): Promise<Contender> | Contender {
+  const { rows } = asked;
   switch (contender) {
     case "function":
       return inProcess(
-        rows,
+        asked,
         (herd) => {
           const args = task.arguments(rows, herd);
           return () => run(task, args);
@@ -56,7 +56,7 @@ function open(task: Task, contender: ContenderName, rows: number): Promise<Conte
       );
     case "reading the cells":
       return inProcess(
-        rows,
+        asked,
         (herd) => {
           const args = task.arguments(rows, herd);
           return () => cellsRead(args);
@@ -73,7 +73,7 @@ function open(task: Task, contender: ContenderName, rows: number): Promise<Conte
       return openInLibreOffice(task.sheet(rows, SPREADSHEET), task.figuresOfFormulas);
     default:
       return inProcess(
-        rows,
+        asked,
         (herd) => task.loops[contender]!(rows, herd),
         (figures) => figures,
       );

@@ -153,7 +153,7 @@ test("a trimmer's afternoon: what was typed for all cows stands in the workbook 
     const { area } = sheet.tables.find((table) => table.name === name)!;
     const valueAt = new Map(sheet.cells.map(({ row, column, value }) => [`${row} ${column}`, value]));
     const rowAt = (row: number): readonly unknown[] =>
-      Array.from({ length: area.lastColumn - area.firstColumn + 1 }, (_, at) => valueAt.get(`${row} ${area.firstColumn + at}`)); // prettier-ignore
+      Array.from({ length: area.lastColumn - area.firstColumn + 1 }, (_, at) => valueAt.get(`${row} ${area.firstColumn + at}`)); // oxfmt-ignore
     const titles = rowAt(area.firstRow).map(String);
     const rows = Array.from({ length: area.lastRow - area.firstRow }, (_, at) => rowAt(area.firstRow + 1 + at));
     return rows.map((row) => typed(Object.fromEntries(titles.map((title, at) => [title, row[at]])), headings));

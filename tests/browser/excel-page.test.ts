@@ -284,7 +284,7 @@ test("every link of the help leads to a page and to a place on it", async () => 
     const inside = [...new Set(links)].filter((link) => link.startsWith(address));
     for (const file of new Set(inside.map((link) => link.replace(/#.*/, ""))))
       expect([file, (await page.request.get(file)).status()]).toEqual([file, 200]);
-    const places = inside.filter((link) => link.startsWith(`${address}/help/${name}#`)).map((link) => link.replace(/.*#/, "")); // prettier-ignore
+    const places = inside.filter((link) => link.startsWith(`${address}/help/${name}#`)).map((link) => link.replace(/.*#/, "")); // oxfmt-ignore
     const missing = await page.evaluate((ids) => ids.filter((id) => document.getElementById(id) === null), places);
     expect([name, missing]).toEqual([name, []]);
   }

@@ -44,7 +44,7 @@ test(
     expect((await rows(page, "Findings")).map(({ Foot, Claw, Zone, Lesion, Stage }) => [Foot, Claw, Zone, Lesion, Stage])).toEqual([
     ["LH", "outer", 4, "SU", undefined],
     ["RH", undefined, 0, "DD", "M2"],
-  ]); // prettier-ignore
+  ]); // oxfmt-ignore
     expect(await cowField(page).evaluate((field) => field === document.activeElement)).toBe(true);
     expect(errors).toEqual([]);
   },
@@ -217,7 +217,7 @@ test.each([350, 320, 175])(
       .map((target) => ({ target, box: target.getBoundingClientRect() }))
       .filter(({ box }) => box.width > 0 && (box.width < 43.9 || box.height < 43.9))
       .map(({ target, box }) => `${target.textContent || target.id} ${box.width}x${box.height}`),
-  ); // prettier-ignore
+  ); // oxfmt-ignore
     expect(small).toEqual([]);
   },
   SLOW,

@@ -49,7 +49,7 @@ function givesItsValue({ working, value }: Step): boolean | undefined {
   return Math.abs(sum - shown.number) <= shown.halfPlace + ROUNDING * Math.abs(sum);
 }
 
-const stepsOf = (spec: FunctionSpec): Step[] => spec.examples.flatMap((example) => [...explain(spec, example.arguments).steps]); // prettier-ignore
+const stepsOf = (spec: FunctionSpec): Step[] => spec.examples.flatMap((example) => [...explain(spec, example.arguments).steps]); // oxfmt-ignore
 
 describe.each(registry.map((spec) => [spec.id, spec] as const))("HERD.%s, its working", (_, spec) => {
   test("has in every line how, and what it gives", () => {
@@ -66,7 +66,7 @@ describe.each(registry.map((spec) => [spec.id, spec] as const))("HERD.%s, its wo
 test.each(registry.map((spec) => [spec.id, spec] as const))(
   "HERD.%s: limits shown stand in order, shares among them up to 100 %",
   (_, spec) => {
-    const limits = stepsOf(spec).map(({ value }) => /([\d.]+)(?: %)? to ([\d.]+)( %)?/.exec(value)).filter((found) => found !== null); // prettier-ignore
+    const limits = stepsOf(spec).map(({ value }) => /([\d.]+)(?: %)? to ([\d.]+)( %)?/.exec(value)).filter((found) => found !== null); // oxfmt-ignore
     const isWrong = ([, low, high, percent]: RegExpExecArray): boolean =>
       Number(low) > Number(high) || (percent !== undefined && Number(high) > 100);
     expect(limits.filter(isWrong).map(([shown]) => shown)).toEqual([]);

@@ -87,7 +87,7 @@ test("pedigreemm mastitis: 184 of 1,675 cows are 0.11, by cow and not by case", 
     [36, 2],
     [14, 3],
   ] as const)
-    // prettier-ignore
+    // oxfmt-ignore
     for (let one = 0; one < cows; one++) {
       cow++;
       for (let row = 0; row < Math.max(cases, 1); row++) rows.push([cow, cases === 0 ? "none" : "IP"]);
@@ -110,7 +110,7 @@ test.each([
   [5, 50, 0.0435, 0.2136],
   [4145, 14_700, 0.2748, 0.2893],
 ])("Wilson limits of %d of %d", (cases, of, low, high) => {
-  expect([evaluate(shareLow, [cases, of]), evaluate(shareHigh, [cases, of])].map(({ value }) => rounded(value, 4))).toEqual([low, high]); // prettier-ignore
+  expect([evaluate(shareLow, [cases, of]), evaluate(shareHigh, [cases, of])].map(({ value }) => rounded(value, 4))).toEqual([low, high]); // oxfmt-ignore
 });
 
 /** Exact Poisson limits. Source: Garwood 1936 by R 4.2.2, poisson.test. */

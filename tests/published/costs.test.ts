@@ -4,7 +4,7 @@ import { costDelay } from "../../src/functions/money/cost-delay";
 import { evaluate } from "../../src/functions/evaluate";
 
 const cases = (count: number, cost: number) =>
-  evaluate(costCases, [Array.from({ length: count }, () => ["SU"]), [["Lesion", "Cost"], ["SU", cost]]]).value; // prettier-ignore
+  evaluate(costCases, [Array.from({ length: count }, () => ["SU"]), [["Lesion", "Cost"], ["SU", cost]]]).value; // oxfmt-ignore
 
 test("University of Wisconsin: 300 cows × 20 % at $90 a case are $5,400", () => {
   expect(cases(300 * 0.2, 90)).toBe(5400);

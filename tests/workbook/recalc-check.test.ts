@@ -37,7 +37,7 @@ describe("npm run recalc -- --check", () => {
     expect((await check(HERD)).code).toBe(0);
     const { code, out } = await check(OWN, "--as-of", "2026-09-01");
     expect(code).toBe(2);
-    expect(out[0]).toMatch(/^\[1\/1\] own-headings\.xlsx: Cows on Herd, .*; \d+ wrong, \d+ doubtful, \d+ to know, as of 2026-09-01/); // prettier-ignore
+    expect(out[0]).toMatch(/^\[1\/1\] own-headings\.xlsx: Cows on Herd, .*; \d+ wrong, \d+ doubtful, \d+ to know, as of 2026-09-01/); // oxfmt-ignore
     expect(out.join("\n")).toMatch(/Walking!C5: A score of 7 is not on the scale 0 to 3\./);
   });
 
@@ -59,7 +59,7 @@ describe("npm run recalc -- --check", () => {
       expect.stringMatching(/^\[4\/5\] empty\.xlsx: no list of a herd; /),
       "[5/5] herd-workbook.xlsx: Cows on Cows, Findings on Findings, Scores on Scores, Tests on Tests",
     ]);
-    expect(out).toContain("  No cell of the workbook holds anything: it is empty, or holds pictures only. Lists must stand in cells."); // prettier-ignore
+    expect(out).toContain("  No cell of the workbook holds anything: it is empty, or holds pictures only. Lists must stand in cells."); // oxfmt-ignore
     const table = out.slice(out.findIndex((line) => line.startsWith("workbook")));
     expect(
       table.map((line) =>

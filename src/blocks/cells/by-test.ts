@@ -46,7 +46,7 @@ export const byTest: Block = {
       categoryFormat: "mmm yy",
       valueTitle: "thousand cells/mL",
       valueFormat: "0",
-      describe: (rows) => `Two lines over ${held(rows).length} tests: the tank estimate ${lastOf(rows, 2)} at the last, the usual cow ${lastOf(rows, 1)} thousand cells/mL.`, // prettier-ignore
+      describe: (rows) => `Two lines over ${held(rows).length} tests: the tank estimate ${lastOf(rows, 2)} at the last, the usual cow ${lastOf(rows, 1)} thousand cells/mL.`, // oxfmt-ignore
     },
     {
       id: "loss",
@@ -58,7 +58,7 @@ export const byTest: Block = {
       categoryFormat: "mmm yy",
       valueTitle: "litres a day",
       valueFormat: "0",
-      describe: (rows) => `Columns of the litres lost a day at ${held(rows).length} tests: ${lastOf(rows, 3)} at the last.`, // prettier-ignore
+      describe: (rows) => `Columns of the litres lost a day at ${held(rows).length} tests: ${lastOf(rows, 3)} at the last.`, // oxfmt-ignore
     },
   ],
   notes: LOSS_NOTES,

@@ -20,7 +20,7 @@ export function isOfALitre(per: PlainCell): boolean {
 
 /** The price of a litre of an item: that of its first row in the Prices table, where it is above 0 and for a litre. */
 export function litrePrice(item: string): Expression {
-  const [items, prices, pers] = [column("Prices", "item"), column("Prices", "price"), columnOrBlanks("Prices", "per", "item")]; // prettier-ignore
+  const [items, prices, pers] = [column("Prices", "item"), column("Prices", "price"), columnOrBlanks("Prices", "per", "item")]; // oxfmt-ignore
   return {
     text(names) {
       const found = (cells: Expression, none = ""): string =>

@@ -29,9 +29,9 @@ export const topCows: Block = {
   screen: "cells",
   inputs: [testDay, milkPrice, { name: "number", label: "Cows to list", usual: literal(USUAL_COWS), format: "0" }],
   parts: [
-    { kind: "figure", id: "money", label: "Money in 30 days, all of them", value: sum(columnOfTable(top, LISTED.money)), format: "#,##0" }, // prettier-ignore
-    { kind: "figure", id: "lossShare", label: "Their share of the loss", value: sum(columnOfTable(top, LISTED.lossShare)), format: "0%" }, // prettier-ignore
-    { kind: "figure", id: "tankShare", label: "Their share of the tank's cells", value: sum(columnOfTable(top, LISTED.tankShare)), format: "0%" }, // prettier-ignore
+    { kind: "figure", id: "money", label: "Money in 30 days, all of them", value: sum(columnOfTable(top, LISTED.money)), format: "#,##0" }, // oxfmt-ignore
+    { kind: "figure", id: "lossShare", label: "Their share of the loss", value: sum(columnOfTable(top, LISTED.lossShare)), format: "0%" }, // oxfmt-ignore
+    { kind: "figure", id: "tankShare", label: "Their share of the tank's cells", value: sum(columnOfTable(top, LISTED.tankShare)), format: "0%" }, // oxfmt-ignore
     {
       kind: "figure",
       id: "without",

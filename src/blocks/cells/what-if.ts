@@ -57,13 +57,13 @@ export const whatIf: Block = {
   ],
   parts: [
     milkOf("now", "Litres lost as it is", counts),
-    { kind: "figure", id: "from", label: "The highest cows are those from", value: ofHighest(largest(counts, input("highest"))), format: "#,##0" }, // prettier-ignore
+    { kind: "figure", id: "from", label: "The highest cows are those from", value: ofHighest(largest(counts, input("highest"))), format: "#,##0" }, // oxfmt-ignore
     milkOf("cured", "Litres lost with those cured", cured),
     lessThanNow("curedMoney", "Money less than now", "cured"),
-    { kind: "figure", id: "curedTank", label: "Tank then, thousand cells/mL", value: call("TANK.ESTIMATE", cured, milk), format: "#,##0" }, // prettier-ignore
+    { kind: "figure", id: "curedTank", label: "Tank then, thousand cells/mL", value: call("TANK.ESTIMATE", cured, milk), format: "#,##0" }, // oxfmt-ignore
     milkOf("below", "Litres lost with no cow above the count", allBelow),
     lessThanNow("belowMoney", "Money less than now", "below"),
-    { kind: "figure", id: "belowTank", label: "Tank then, thousand cells/mL", value: call("TANK.ESTIMATE", allBelow, milk), format: "#,##0" }, // prettier-ignore
+    { kind: "figure", id: "belowTank", label: "Tank then, thousand cells/mL", value: call("TANK.ESTIMATE", allBelow, milk), format: "#,##0" }, // oxfmt-ignore
   ],
   charts: [],
   notes: [

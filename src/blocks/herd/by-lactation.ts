@@ -42,7 +42,7 @@ export const byLactation: Block = {
       valueTitle: "share of cows examined",
       valueFormat: "0%",
       describe: (rows) =>
-        `Columns of the share with digital dermatitis: ${rows.map((row) => `${String(row[0])} ${percent(row[SHARE_COLUMN])}`).join(", ")}.`, // prettier-ignore
+        `Columns of the share with digital dermatitis: ${rows.map((row) => `${String(row[0])} ${percent(row[SHARE_COLUMN])}`).join(", ")}.`, // oxfmt-ignore
     },
   ],
   notes: [

@@ -90,7 +90,7 @@ function parted(days: Expression): Expression {
       isThere({ column: lactation, is: "=", than: 2 }, { column: isNumber(calved), is: "=", than: false }),
       "A cow in her second lactation has no day of calving under Cows: write it, then the days of each lactation can be told.",
       unless(
-        isThere({ column: isLactation, is: "=", than: true }, { column: lactation, is: ">=", than: 3 }, { column: secondCalving, is: ">", than: from }), // prettier-ignore
+        isThere({ column: isLactation, is: "=", than: true }, { column: lactation, is: ">=", than: 3 }, { column: secondCalving, is: ">", than: from }), // oxfmt-ignore
         "A cow that has calved since was in her first lactation when this time began, or may have been, and the list of cows holds only her latest calving: choose a later first day.",
         days,
       ),

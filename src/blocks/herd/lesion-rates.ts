@@ -66,7 +66,7 @@ export function lesionRatesOf(cows: CowsLookedAt): Block | undefined {
         shown: lesionsAbove,
         describe: (rows) => {
           const [most] = [...rows].sort((a, b) => Number(b[RATE_COLUMN]) - Number(a[RATE_COLUMN]));
-          const highest = most === undefined ? "" : ` The highest is ${String(most[1])}, ${Number(most[RATE_COLUMN]).toFixed(1)}.`; // prettier-ignore
+          const highest = most === undefined ? "" : ` The highest is ${String(most[1])}, ${Number(most[RATE_COLUMN]).toFixed(1)}.`; // oxfmt-ignore
           return `Bars of the rate of each lesion.${highest}`;
         },
       },

@@ -48,7 +48,7 @@ export function lesionSharesOf(cows: CowsLookedAt): Block {
         shown: lesionsAbove,
         describe: (rows) => {
           const [most] = [...rows].sort((a, b) => Number(b[SHARE_COLUMN]) - Number(a[SHARE_COLUMN]));
-          const highest = most === undefined ? "" : ` The highest is ${String(most[1])}, ${Math.round(100 * Number(most[SHARE_COLUMN]))} %.`; // prettier-ignore
+          const highest = most === undefined ? "" : ` The highest is ${String(most[1])}, ${Math.round(100 * Number(most[SHARE_COLUMN]))} %.`; // oxfmt-ignore
           return `Bars of the share of cows with each lesion.${highest}`;
         },
       },

@@ -168,7 +168,7 @@ export const visitReport: Block = {
     { name: "since", label: "Visit before", usual: monthsOn(asOf, -MONTHS_BETWEEN), format: DAY },
   ],
   parts: [
-    { kind: "figure", id: "days", label: "Days between", value: arithmetic(visit, "-", since), format: "0" }, // prettier-ignore
+    { kind: "figure", id: "days", label: "Days between", value: arithmetic(visit, "-", since), format: "0" }, // oxfmt-ignore
     {
       kind: "figure",
       id: "listFrom",

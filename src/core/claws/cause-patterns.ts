@@ -95,7 +95,7 @@ export const causePatterns: readonly CausePattern[] = [
 ];
 
 /** An ulcer recorded without its place is named by its zone: 1 toe, 4 sole, 6 bulb. From memory. */
-const ULCER_BY_ZONE = new Map([[1, "TU"], [4, "SU"], [6, "BU"]]); // prettier-ignore
+const ULCER_BY_ZONE = new Map([[1, "TU"], [4, "SU"], [6, "BU"]]); // oxfmt-ignore
 
 export function ulcerByZone(code: string, zone: number): string {
   return code === "U" ? (ULCER_BY_ZONE.get(zone) ?? code) : code;

@@ -72,7 +72,7 @@ class Evidence {
   }
 
   toString(): string {
-    const codes = disorders.filter(({ code }) => this.#codes.has(code)).map(({ code }) => `${code} ${this.#codes.get(code)}`); // prettier-ignore
+    const codes = disorders.filter(({ code }) => this.#codes.has(code)).map(({ code }) => `${code} ${this.#codes.get(code)}`); // oxfmt-ignore
     return [`${this.pattern.pattern}: ${codes.join(", ")}`, ...listed(this.#zones), ...listed(this.#groups)].join("; ");
   }
 }

@@ -51,5 +51,5 @@ export class CowNumbers {
 
 /** Whether names, no two of which are the same, surely stay different when capitals do not matter. */
 export function differInMoreThanCapitals(names: readonly string[]): boolean {
-  return names.every((name) => /^[^A-Z\u0080-\uffff]*$/.test(name)) || names.every((name) => /^[^a-z\u0080-\uffff]*$/.test(name)); // prettier-ignore
+  return names.every((name) => /^[^A-Z\u0080-\uffff]*$/.test(name)) || names.every((name) => /^[^a-z\u0080-\uffff]*$/.test(name)); // oxfmt-ignore
 }

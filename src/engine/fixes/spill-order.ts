@@ -126,7 +126,8 @@ function clearWhatNoLongerFills(): void {
   prototype.setRuntimeData = function (value): void {
     const { currentUnitId: unitId, currentSubUnitId: sheetId, currentRow: row, currentColumn: column } = this;
     const ranges = (this.getUnitArrayFormula() as SpillRanges)?.[unitId]?.[sheetId] as
-      Record<number, Record<number, IRange>> | undefined;
+      | Record<number, Record<number, IRange>>
+      | undefined;
     const range = ranges?.[row]?.[column];
     if (range !== undefined) {
       const cells = this.getRuntimeArrayFormulaCellData()[unitId]?.[sheetId];

@@ -69,7 +69,7 @@ export function summaryTable(files: readonly FileCheck[]): string {
   return [head, ...rows]
     .map((row) =>
       row.map((text, column) => (column === 0 ? text.padEnd(widths[0]!) : text.padStart(widths[column]!))).join("  "),
-    ) // prettier-ignore
+    ) // oxfmt-ignore
     .join("\n");
 }
 
@@ -78,6 +78,6 @@ const EXIT = { well: 0, failed: 1, doubtful: 2 } as const;
 /** The exit code: see the help of the command. */
 export function exitCode(files: readonly FileCheck[]): number {
   if (files.some((file) => "failure" in file || file.check.tables.length === 0)) return EXIT.failed;
-  const isDoubtful = (file: FileCheck): boolean => !("failure" in file) && file.check.doubts.some(({ level }) => level !== "note"); // prettier-ignore
+  const isDoubtful = (file: FileCheck): boolean => !("failure" in file) && file.check.doubts.some(({ level }) => level !== "note"); // oxfmt-ignore
   return files.some(isDoubtful) ? EXIT.doubtful : EXIT.well;
 }

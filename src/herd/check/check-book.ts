@@ -62,14 +62,14 @@ interface FoundMapping {
 function guessed(book: PlainBook): FoundMapping {
   const { sources, problems } = guessBook(book);
   const unsure = sources.flatMap(openQuestions).map(({ question }) => question);
-  const lost = sources.flatMap(({ table, missing, sheet }) => missing.map((heading) => `${table}: no column of ${sheet} was found for ${heading}.`)); // prettier-ignore
+  const lost = sources.flatMap(({ table, missing, sheet }) => missing.map((heading) => `${table}: no column of ${sheet} was found for ${heading}.`)); // oxfmt-ignore
   const own = new Set<string>(sources.filter((source) => source.own).map(({ table }) => table));
-  return { mapping: { sources }, own, remarks: [...problems, ...sources.flatMap(({ remarks }) => remarks), ...lost, ...unsure] }; // prettier-ignore
+  return { mapping: { sources }, own, remarks: [...problems, ...sources.flatMap(({ remarks }) => remarks), ...lost, ...unsure] }; // oxfmt-ignore
 }
 
 /** The mapping that the workbook holds; our own tables need none. */
 function known({ mapping, problems }: StoredMapping, book: PlainBook): FoundMapping {
-  const ours = guessBook(book).sources.filter((source) => source.own && !mapping.sources.some(({ table }) => table === source.table)); // prettier-ignore
+  const ours = guessBook(book).sources.filter((source) => source.own && !mapping.sources.some(({ table }) => table === source.table)); // oxfmt-ignore
   const own = new Set<string>(ours.map(({ table }) => table));
   return {
     mapping: { sources: [...mapping.sources, ...ours] },

@@ -90,6 +90,6 @@ export class CheckedTable {
 
   /** The keys of the columns that hold days, or numbers, and are mapped. */
   keysHolding(...kinds: readonly string[]): readonly string[] {
-    return this.mapped.definition.columns.filter(({ key, holds }) => kinds.includes(holds) && this.has(key)).map(({ key }) => key); // prettier-ignore
+    return this.mapped.definition.columns.filter(({ key, holds }) => kinds.includes(holds) && this.has(key)).map(({ key }) => key); // oxfmt-ignore
   }
 }

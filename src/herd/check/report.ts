@@ -71,7 +71,7 @@ export class Report {
     each: (row: number) => Finding,
     all: Finding,
   ): void {
-    // prettier-ignore
+    // oxfmt-ignore
     if (rows.length < FEWEST_FOR_A_COLUMN || rows.length < WHOLE_COLUMN * filled) {
       for (const row of rows) this.cell(table, key, row, each(row));
       return;

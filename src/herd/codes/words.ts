@@ -43,9 +43,9 @@ export class LesionWords {
       const known = codeOfKey(code);
       const before = this.#codes.get(foldCompact(word));
       if (known === undefined) {
-        problems.push({ index, word, problem: `Words: the code of "${word}" must be one of the claw disorder key; got "${code}"` }); // prettier-ignore
+        problems.push({ index, word, problem: `Words: the code of "${word}" must be one of the claw disorder key; got "${code}"` }); // oxfmt-ignore
       } else if (before !== undefined && before !== known) {
-        problems.push({ index, word, problem: `Words: "${word}" stands twice, for ${before} and for ${known}; the first counts` }); // prettier-ignore
+        problems.push({ index, word, problem: `Words: "${word}" stands twice, for ${before} and for ${known}; the first counts` }); // oxfmt-ignore
       } else if (before === undefined) {
         this.#codes.set(foldCompact(word), known);
         this.#words.set(known, [...(this.#words.get(known) ?? []), word]);

@@ -10,7 +10,7 @@ export type Values = Readonly<Record<string, number | string | null>>;
 /** Headings of the columns that new rows of a table fill. */
 export function filledColumns(content: TableContent | undefined): readonly string[] {
   const columns = content?.columns ?? [];
-  return columns.filter(({ calculated, oldRowsOnly }) => !calculated && oldRowsOnly !== true).map(({ heading }) => heading); // prettier-ignore
+  return columns.filter(({ calculated, oldRowsOnly }) => !calculated && oldRowsOnly !== true).map(({ heading }) => heading); // oxfmt-ignore
 }
 
 /** Knows the rows that stand in a table, and those of the old lists that were seen. */
@@ -29,7 +29,7 @@ export class DoubleRows {
   constructor(name: HerdTableName, lists: readonly MappedTable[], content: TableContent | undefined) {
     const definition = tableNamed(name);
     const filled = new Set(filledColumns(content).map(foldHeading));
-    const read = inputColumns(definition).filter(({ key }) => key !== "note" && lists.some((list) => list.column(key) !== undefined)); // prettier-ignore
+    const read = inputColumns(definition).filter(({ key }) => key !== "note" && lists.some((list) => list.column(key) !== undefined)); // oxfmt-ignore
     const keys = (columns: typeof read): readonly string[] => columns.map(({ key }) => key);
     const fixed = name === "Cows" ? ["cow"] : name === "Findings" ? undefined : ["cow", "date"];
     this.#old = fixed ?? keys(read);

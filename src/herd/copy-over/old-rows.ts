@@ -83,7 +83,7 @@ export class OldRows {
   /** Headings of the old list that are read and have no column to go to. */
   leftOut(): readonly string[] {
     if (this.content === undefined) return [];
-    return this.#columns.filter((column) => FROM_COWS.has(column.key) && !this.#headings.has(foldHeading(column.heading))).map(({ key }) => this.list.column(key)!.heading); // prettier-ignore
+    return this.#columns.filter((column) => FROM_COWS.has(column.key) && !this.#headings.has(foldHeading(column.heading))).map(({ key }) => this.list.column(key)!.heading); // oxfmt-ignore
   }
 
   get #noteHeading(): string | undefined {
@@ -133,7 +133,7 @@ export class OldRows {
   /** What of the row is not understood, or missing. */
   #unread(index: number): Refusal[] {
     const refusals: Refusal[] = [];
-    const refuse = (key: string, why: string): void => void refusals.push({ address: this.list.address(key, index), why }); // prettier-ignore
+    const refuse = (key: string, why: string): void => void refusals.push({ address: this.list.address(key, index), why }); // oxfmt-ignore
     for (const { key, heading, required, holds } of this.#columns) {
       const cell = this.#cell(key, index);
       const value = this.#values[index]?.[key] ?? null;
@@ -161,12 +161,12 @@ export class OldRows {
     if (this.content === undefined) return [{ address: at, why: `The workbook has no table ${source.table}.` }];
     if (source.table === "Scores") {
       const scale: MobilityScale = this.list.column("score")?.unit === "1-5" ? "1-5" : "0-3";
-      if (scale !== this.scale) return [{ address: at, why: `The score is on the scale ${scale}, those of the workbook on ${this.scale}: they cannot be converted.` }]; // prettier-ignore
+      if (scale !== this.scale) return [{ address: at, why: `The score is on the scale ${scale}, those of the workbook on ${this.scale}: they cannot be converted.` }]; // oxfmt-ignore
     }
-    const missing = this.#columns.filter(({ key, heading }) => this.#cell(key, index) !== null && !FROM_COWS.has(key) && !this.#headings.has(foldHeading(heading))); // prettier-ignore
+    const missing = this.#columns.filter(({ key, heading }) => this.#cell(key, index) !== null && !FROM_COWS.has(key) && !this.#headings.has(foldHeading(heading))); // oxfmt-ignore
     const needed = missing.filter(({ required }) => required === true);
     const lost = this.#noteHeading === undefined ? missing : needed;
-    return lost.map(({ key, heading }) => ({ address: this.list.address(key, index), why: `Table ${source.table} has no column ${heading}.` })); // prettier-ignore
+    return lost.map(({ key, heading }) => ({ address: this.list.address(key, index), why: `Table ${source.table} has no column ${heading}.` })); // oxfmt-ignore
   }
 }
 

@@ -88,7 +88,7 @@ export function previewCopy({ book, mapping, words, asOf }: OldBook, target: Cop
         filled++;
         const refused = oldRows.refusal(index);
         const double = refused === undefined ? doubles.seen(oldRows.values(index)) : false;
-        const why = refused ?? (double ? { address: list.address("cow", index), why: `It stands in ${name} already.` } : undefined); // prettier-ignore
+        const why = refused ?? (double ? { address: list.address("cow", index), why: `It stands in ${name} already.` } : undefined); // oxfmt-ignore
         if (why === undefined) over.push(oldRows.newRow(index));
         else stay.push({ table: name, sheet: list.resolved.source.sheet, double, ...why });
       }

@@ -50,7 +50,7 @@ function patternOf(texts: readonly string[], order: DayOrder): Pattern | undefin
 
 function inPattern({ marks, yearDigits, padded }: Pattern, serial: DaySerial, order: DayOrder): string {
   const date = dateOf(serial);
-  const [day, month] = [date.day, date.month].map((part) => String(part).padStart(padded ? DAY_DIGITS : 1, "0")) as [string, string]; // prettier-ignore
+  const [day, month] = [date.day, date.month].map((part) => String(part).padStart(padded ? DAY_DIGITS : 1, "0")) as [string, string]; // oxfmt-ignore
   const year = String(yearDigits === YEAR_DIGITS ? date.year : date.year % CENTURY).padStart(yearDigits, "0");
   const orders = {
     "day first": [day, month, year],

@@ -63,11 +63,11 @@ function contentOf({ table, source, farmColumns, farmRows }: FarmList): TableCon
 function newCells(list: FarmList, block: Block, first: number, rows: readonly (readonly FarmValue[])[]): CellChange[] {
   const { sheet, columns } = block;
   const places = columns.map(({ column }) => column);
-  const area: PlainArea = { firstRow: first, lastRow: first + rows.length - 1, firstColumn: Math.min(...places), lastColumn: Math.max(...places) }; // prettier-ignore
-  const total = columns.find(({ column, calculated }) => !calculated && sheet.formulas.some((cells) => holds(cells, block.lastRow, column))); // prettier-ignore
+  const area: PlainArea = { firstRow: first, lastRow: first + rows.length - 1, firstColumn: Math.min(...places), lastColumn: Math.max(...places) }; // oxfmt-ignore
+  const total = columns.find(({ column, calculated }) => !calculated && sheet.formulas.some((cells) => holds(cells, block.lastRow, column))); // oxfmt-ignore
   if (total !== undefined) {
     const address = cellAddress({ row: block.lastRow, column: total.column });
-    throw new TableError("full", `The last row of the list on sheet ${sheet.name} holds a formula (${address}), as a row of totals does: new rows cannot go below it. Move it away, or make the list a table under Set up.`); // prettier-ignore
+    throw new TableError("full", `The last row of the list on sheet ${sheet.name} holds a formula (${address}), as a row of totals does: new rows cannot go below it. Move it away, or make the list a table under Set up.`); // oxfmt-ignore
   }
   if (!isFreeOn(sheet, area)) throw cellsOccupied(sheet.name, cellAddress({ row: first, column: area.firstColumn }));
   return rows.flatMap((values, down) => {

@@ -53,7 +53,7 @@ export function tableList(source: MappedSource, content: TableContent, words: Le
   const places = new Map(content.columns.map(({ heading }, place) => [heading, place]));
   const rows = [content.columns.map(({ heading }) => heading), ...content.rows];
   const sheet = { name: content.sheet, rows, tables: [], days: [], formulas: [], merges: [] };
-  const block: Block = { sheet, table: content.name, headingRow: 0, columns, firstRow: 1, lastRow: content.rows.length, remarks: [] }; // prettier-ignore
+  const block: Block = { sheet, table: content.name, headingRow: 0, columns, firstRow: 1, lastRow: content.rows.length, remarks: [] }; // oxfmt-ignore
   const own = source.columns.map((column) => ({ ...column, column: places.get(column.heading) ?? -1 }));
   return listOf({ source: { ...source, columns: own }, block }, words, content.rows, content.name);
 }
@@ -75,7 +75,7 @@ function listOf(
       return { heading, calculated, place: undefined, back: () => same };
     const place = placeOf(column.column);
     const cells = (): PlainCell[] => farmRows.map((row) => row[place] ?? null);
-    return { heading, calculated: block.columns[place]?.calculated === true, place, back: once(() => backConverter(column, definition, words, cells())) }; // prettier-ignore
+    return { heading, calculated: block.columns[place]?.calculated === true, place, back: once(() => backConverter(column, definition, words, cells())) }; // oxfmt-ignore
   });
   const taken = new Set(source.columns.map(({ column }) => column));
   const others = otherColumns(block, taken, source);
@@ -85,7 +85,7 @@ function listOf(
     farmColumns: block.columns.map(({ heading, calculated }) => ({ heading, calculated })),
     farmRows,
     columns: [...own, ...others],
-    rows: mapped.content.rows.map((cells, index) => [...cells, ...others.map(({ place }) => farmRows[index]?.[place!] ?? null)]), // prettier-ignore
+    rows: mapped.content.rows.map((cells, index) => [...cells, ...others.map(({ place }) => farmRows[index]?.[place!] ?? null)]), // oxfmt-ignore
     block: table === undefined ? block : undefined,
   };
 }

@@ -63,7 +63,7 @@ export class FarmSaves {
         await this.book.takeBack(ID + id);
       } catch (error) {
         if (!inRows || !(error instanceof TableError)) throw error;
-        throw new TableError(error.kind, `The rows in tables were taken back, but not those outside of tables. ${error.message}`, { cause: error }); // prettier-ignore
+        throw new TableError(error.kind, `The rows in tables were taken back, but not those outside of tables. ${error.message}`, { cause: error }); // oxfmt-ignore
       }
       const found = await this.reader.farm().catch(() => undefined);
       for (const { table } of found?.mapping.sources ?? []) this.reader.written(table);
@@ -94,7 +94,7 @@ export class FarmSaves {
       } catch (error) {
         const isRace = error instanceof TableError && error.kind === "changed";
         if (error instanceof TableError && error.kind === "uncertain") throw error;
-        const again = isRace && !work.cellsKnown && tries < TRIES ? await this.#edits({ ...work, rowsKnown: true }).catch(() => undefined) : undefined; // prettier-ignore
+        const again = isRace && !work.cellsKnown && tries < TRIES ? await this.#edits({ ...work, rowsKnown: true }).catch(() => undefined) : undefined; // oxfmt-ignore
         if (again === undefined) throw await this.#withoutRows(id, error);
         ({ cells } = again);
       }
@@ -109,7 +109,7 @@ export class FarmSaves {
       return refusal;
     } catch (error) {
       const why = refusal instanceof Error ? refusal.message : String(refusal);
-      return new TableError("uncertain", `A part of it was saved in tables and could not be taken out again. ${why}`, { cause: error }); // prettier-ignore
+      return new TableError("uncertain", `A part of it was saved in tables and could not be taken out again. ${why}`, { cause: error }); // oxfmt-ignore
     }
   }
 

@@ -59,7 +59,7 @@ function columnsOf(lists: readonly FarmList[]): ReadonlyMap<string, ColumnInfo> 
     if (!columns.has(folded)) columns.set(folded, { heading, calculated });
   }
   if (lists.length < 2) return columns;
-  const filled = new Set(listToGrow(lists).columns.flatMap(({ heading, calculated }) => (calculated ? [] : [foldHeading(heading)]))); // prettier-ignore
+  const filled = new Set(listToGrow(lists).columns.flatMap(({ heading, calculated }) => (calculated ? [] : [foldHeading(heading)]))); // oxfmt-ignore
   for (const [folded, column] of columns) {
     if (!column.calculated && !filled.has(folded)) columns.set(folded, { ...column, oldRowsOnly: true });
   }

@@ -44,7 +44,7 @@ async function mappingIn(content: TableContent, book: BookPort): Promise<StoredM
 
 /** Whether a table of ours is read from lists of the farm, or would be if the mapping were understood. */
 export function isMapped({ mapping, problems }: Farm, name: string): name is HerdTableName {
-  return mapping.sources.some(({ table }) => table === name) || problems.some(({ tables }) => tables.some((table) => table === name)); // prettier-ignore
+  return mapping.sources.some(({ table }) => table === name) || problems.some(({ tables }) => tables.some((table) => table === name)); // oxfmt-ignore
 }
 
 /** A table of ours as the farm's lists hold it. Rejects with what is broken in the mapping. */
@@ -119,7 +119,7 @@ function tableSheet({ name, sheet, columns, rows }: TableContent): PlainSheet {
   const area = { firstRow: 0, firstColumn: 0, lastRow: Math.max(1, rows.length), lastColumn: columns.length - 1 };
   const calculated = columns.filter((column) => column.calculated).map(({ heading }) => heading);
   const headings = columns.map(({ heading }) => heading);
-  return { name: sheet, rows: [headings, ...rows], tables: [{ name, area, calculated }], days: [], formulas: [], merges: [] }; // prettier-ignore
+  return { name: sheet, rows: [headings, ...rows], tables: [{ name, area, calculated }], days: [], formulas: [], merges: [] }; // oxfmt-ignore
 }
 
 /** A table that is read by itself does not show in which columns of its sheet it stands: headings alone count. */

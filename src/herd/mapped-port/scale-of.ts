@@ -20,7 +20,7 @@ export function scaleIn(sources: readonly MappedSource[]): MobilityScale {
     .filter(({ table }) => table === "Scores")
     .map(({ columns }): MobilityScale => (columns.some(({ unit }) => unit === "1-5") ? "1-5" : "0-3"));
   if (new Set(scales).size > 1) {
-    throw new TableError("unwritable", "Scores: one list is on the scale 0-3 and another on 1-5, which cannot be compared; map only one of them under Set up."); // prettier-ignore
+    throw new TableError("unwritable", "Scores: one list is on the scale 0-3 and another on 1-5, which cannot be compared; map only one of them under Set up."); // oxfmt-ignore
   }
   return scales[0] ?? "0-3";
 }

@@ -34,23 +34,23 @@ function farmValue(list: FarmList, heading: string, value: TypedValue): FarmValu
   }
   if (column.place === undefined) {
     if (value === null || value === source.landmark) return undefined;
-    throw new TableError("unwritable", `All toes of ${placeOf(source)} are measured from ${source.landmark ?? "one place"}, as said under Set up; got ${words(value)}.`); // prettier-ignore
+    throw new TableError("unwritable", `All toes of ${placeOf(source)} are measured from ${source.landmark ?? "one place"}, as said under Set up; got ${words(value)}.`); // oxfmt-ignore
   }
   if (column.calculated) {
-    throw new TableError("calculated", `Column "${list.farmColumns[column.place]!.heading}" of ${placeOf(source)} fills itself by its formula.`); // prettier-ignore
+    throw new TableError("calculated", `Column "${list.farmColumns[column.place]!.heading}" of ${placeOf(source)} fills itself by its formula.`); // oxfmt-ignore
   }
   const own = column.back()(value);
   if (own === undefined) {
-    throw new TableError("unwritable", `${heading}: column "${list.farmColumns[column.place]!.heading}" of ${placeOf(source)} has no way to write ${words(value)} so that it is read as the same.`); // prettier-ignore
+    throw new TableError("unwritable", `${heading}: column "${list.farmColumns[column.place]!.heading}" of ${placeOf(source)} has no way to write ${words(value)} so that it is read as the same.`); // oxfmt-ignore
   }
   return { place: column.place, value: own };
 }
 
 function noColumn({ source }: FarmList, heading: string): TableError {
   const { table } = source;
-  const isOurs = [...tableNamed(table).columns, ...mappedColumns(table)].some((known) => foldHeading(known.heading) === foldHeading(heading)); // prettier-ignore
+  const isOurs = [...tableNamed(table).columns, ...mappedColumns(table)].some((known) => foldHeading(known.heading) === foldHeading(heading)); // oxfmt-ignore
   if (!isOurs) return columnMissing(table, heading);
-  return new TableError("column-missing", `The farm's list on ${placeOf(source)} has no column for ${heading}, so nothing was saved. Leave ${heading} blank, or add a column for it and map it under Set up.`); // prettier-ignore
+  return new TableError("column-missing", `The farm's list on ${placeOf(source)} has no column for ${heading}, so nothing was saved. Leave ${heading} blank, or add a column for it and map it under Set up.`); // oxfmt-ignore
 }
 
 function words(value: TypedValue): string {

@@ -9,7 +9,7 @@ export function bookProblems(book: PlainBook, blocks: readonly Block[], mapped: 
   const problems = [...wrongDays(book)];
   if (mapped === 0) problems.push(nothingFound(book, blocks));
   if (book.sheets.length >= MANY_SHEETS) {
-    problems.push(`The workbook has ${book.sheets.length} sheets; only those with a list of cows, findings, scores or milk tests are read.`); // prettier-ignore
+    problems.push(`The workbook has ${book.sheets.length} sheets; only those with a list of cows, findings, scores or milk tests are read.`); // oxfmt-ignore
   }
   return problems;
 }
@@ -17,7 +17,7 @@ export function bookProblems(book: PlainBook, blocks: readonly Block[], mapped: 
 /** A workbook that counts its days from another year than ours. */
 export function wrongDays({ from1904 }: PlainBook): readonly string[] {
   if (from1904 !== true) return [];
-  return ["The workbook counts its days from 1904: dates are read as if from 1900 and would be four years off, so switch that setting off in the program that made it."]; // prettier-ignore
+  return ["The workbook counts its days from 1904: dates are read as if from 1900 and would be four years off, so switch that setting off in the program that made it."]; // oxfmt-ignore
 }
 
 function nothingFound({ sheets }: PlainBook, blocks: readonly Block[]): string {

@@ -47,7 +47,7 @@ const fits: Readonly<Record<Exclude<Meaning, "other">, (profile: Profile) => Con
   note: (p) => (p.numbers > 0.5 || p.days > 0.3 || p.textDates > 0.5 ? NOT : { fit: 0.1, seen: "free text" }),
   drug: (p) => (p.numbers > 0.5 ? NOT : NOTHING),
   withdrawal: () => NOTHING,
-}; // prettier-ignore
+}; // oxfmt-ignore
 
 /** How the cells of a column fit a meaning. */
 export function contentFit(profile: Profile, meaning: Meaning): ContentFit {

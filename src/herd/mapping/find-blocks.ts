@@ -58,11 +58,11 @@ function plainRanges(sheet: PlainSheet): Block[] {
   for (const candidate of candidates) {
     if (blocks.length === MOST_RANGES) break;
     const { row, first, last } = candidate;
-    if (taken.some((area) => row >= area.firstRow && row <= area.lastRow && first <= area.lastColumn && last >= area.firstColumn)) continue; // prettier-ignore
+    if (taken.some((area) => row >= area.firstRow && row <= area.lastRow && first <= area.lastColumn && last >= area.firstColumn)) continue; // oxfmt-ignore
     const block = rangeBlock(sheet, candidate, taken);
     if (block === undefined) continue;
     blocks.push(block);
-    taken.push({ firstRow: Math.min(row, block.headingRow) - 1, lastRow: block.lastRow, firstColumn: first, lastColumn: last }); // prettier-ignore
+    taken.push({ firstRow: Math.min(row, block.headingRow) - 1, lastRow: block.lastRow, firstColumn: first, lastColumn: last }); // oxfmt-ignore
   }
   return blocks.sort((a, b) => a.headingRow - b.headingRow);
 }
@@ -136,7 +136,7 @@ function rangeBlock(
 ): Block | undefined {
   const over = headingsOver(sheet, row, first, last);
   const firstRow = over.lastRow + 1;
-  const ends = taken.filter((area) => area.firstRow > over.lastRow && first <= area.lastColumn && last >= area.firstColumn); // prettier-ignore
+  const ends = taken.filter((area) => area.firstRow > over.lastRow && first <= area.lastColumn && last >= area.firstColumn); // oxfmt-ignore
   const limit = Math.min(sheet.rows.length - 1, ...ends.map((area) => area.firstRow - 1));
   const columns = over.headings.map((heading, index): BlockColumn => ({
     heading,
@@ -180,9 +180,9 @@ function mergedRows(
   firstRow: number,
   lastRow: number,
 ): string[] {
-  // prettier-ignore
-  const merged = merges.filter((area) => area.lastRow >= firstRow && area.firstRow <= lastRow && area.lastColumn >= first && area.firstColumn <= last); // prettier-ignore
+  // oxfmt-ignore
+  const merged = merges.filter((area) => area.lastRow >= firstRow && area.firstRow <= lastRow && area.lastColumn >= first && area.firstColumn <= last); // oxfmt-ignore
   if (merged.length === 0) return [];
   const more = merged.length === 1 ? "" : ` and ${merged.length - 1} more`;
-  return [`${name}: cells are merged among the rows (${areaText(merged[0]!)}${more}); only the first cell of each holds a value, so unmerge them.`]; // prettier-ignore
+  return [`${name}: cells are merged among the rows (${areaText(merged[0]!)}${more}); only the first cell of each holds a value, so unmerge them.`]; // oxfmt-ignore
 }

@@ -65,7 +65,7 @@ export function guessColumns({ columns }: SeenBlock, table: HerdTableName): read
   }
   if (!takenKeys.has("cow")) {
     const cows = columns.find((column) => !takenColumns.has(column) && couldBeCows(column));
-    if (cows !== undefined) chosen.push({ column: cows, key: "cow", certainty: CONTENT_ALONE * CLEAR_CONTENT, because: "the first column of whole numbers that differ, where no heading names the cow" }); // prettier-ignore
+    if (cows !== undefined) chosen.push({ column: cows, key: "cow", certainty: CONTENT_ALONE * CLEAR_CONTENT, because: "the first column of whole numbers that differ, where no heading names the cow" }); // oxfmt-ignore
   }
   return chosen.sort((a, b) => a.column.at.column - b.column.at.column);
 }
@@ -77,7 +77,7 @@ function couldBeCows({ at, profile }: SeenColumn): boolean {
   const { numbers, whole, low, days, distinct, filled } = profile;
   const unused = headingFits(at.heading).get("other")?.fit ?? 0;
   const isNumbering = numbers > 0.9 && whole > 0.9 && low >= 1 && days === 0;
-  return !at.calculated && unused < CLEAR_CONTENT && isNumbering && distinct.size >= FEWEST_COWS && distinct.size > filled / 3; // prettier-ignore
+  return !at.calculated && unused < CLEAR_CONTENT && isNumbering && distinct.size >= FEWEST_COWS && distinct.size > filled / 3; // oxfmt-ignore
 }
 
 function guessOf(column: SeenColumn, key: Meaning): ColumnGuess | undefined {

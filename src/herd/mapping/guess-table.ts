@@ -22,7 +22,7 @@ const WEIGHTS: Readonly<Record<HerdTableName, Readonly<Partial<Record<Meaning, n
   },
   Scores: { cow: 1, date: 1, score: 4 },
   Tests: { cow: 1, date: 1, count: 4, milkKg: 3, lactation: 0.5, daysInMilk: 0.7 },
-}; // prettier-ignore
+}; // oxfmt-ignore
 
 /** A table is nothing without one of these. */
 const NEEDED: Readonly<Record<HerdTableName, readonly Meaning[]>> = {

@@ -30,7 +30,7 @@ export function headingsOver(sheet: PlainSheet, row: number, first: number, last
   const above = row > 0 ? textsOf(sheet, row - 1, first, last) : [];
   const labels = above.filter((text) => text !== "").length;
   if (labels < 2 && !hasMerge(sheet, row - 1, first, last)) return { headings: own, lastRow: row, remarks };
-  if (labels === 0 || labels < 2 && own.every((text) => text !== "") && !isPartly(sheet, row - 1, first, last)) return { headings: own, lastRow: row, remarks }; // prettier-ignore
+  if (labels === 0 || labels < 2 && own.every((text) => text !== "") && !isPartly(sheet, row - 1, first, last)) return { headings: own, lastRow: row, remarks }; // oxfmt-ignore
   return {
     headings: joined(carried(sheet, row - 1, first, above), own),
     lastRow: row,
@@ -85,7 +85,7 @@ function merged(sheet: PlainSheet, row: number, first: number, last: number): Pl
     (area) =>
       row >= area.firstRow && row <= area.lastRow && area.firstColumn <= last && area.lastColumn >= first &&
       area.lastColumn > area.firstColumn,
-  ); // prettier-ignore
+  ); // oxfmt-ignore
 }
 
 function hasMerge(sheet: PlainSheet, row: number, first: number, last: number): boolean {

@@ -48,7 +48,7 @@ export function headingFits(heading: string): ReadonlyMap<Meaning, HeadingFit> {
   if (kept !== undefined) return kept;
   const fits = new Map<Meaning, HeadingFit>();
   const whole = foldWords(heading);
-  const readings = [...new Set([foldWords(withoutUnits(heading)) || whole, whole])].filter((text) => text !== "").map(givenOf); // prettier-ignore
+  const readings = [...new Set([foldWords(withoutUnits(heading)) || whole, whole])].filter((text) => text !== "").map(givenOf); // oxfmt-ignore
   const abbreviations = (heading.match(/\p{L}+(?=\.)/gu) ?? []).map(foldWords);
   for (const entry of entries) {
     const fit = Math.max(abbreviationFit(entry, abbreviations), ...readings.map((given) => fitOf(entry, given)));

@@ -72,7 +72,7 @@ export function readMapped(resolved: ResolvedSource, words: LesionWords, own = f
     texts: (key) => texts[placeOf(key)] ?? [],
     blanks: (key) => blanks[placeOf(key)] ?? [],
     cell: (key, index) => cellAt(block.sheet, block.firstRow + index, byKey.get(key)?.column ?? -1),
-    address: (key, index) => cellAddress({ row: block.firstRow + index, column: byKey.get(key)?.column ?? block.columns[0]?.column ?? 0 }), // prettier-ignore
+    address: (key, index) => cellAddress({ row: block.firstRow + index, column: byKey.get(key)?.column ?? block.columns[0]?.column ?? 0 }), // oxfmt-ignore
   };
 }
 

@@ -38,7 +38,7 @@ export function resolveMapping({ sources }: Mapping, book: PlainBook): ResolvedM
       broken.push(`${source.table}: ${placeOf(source)} is not there any more, or its headings are all others.`);
       return [];
     }
-    if (block.sheet.name !== source.sheet) notes.push(`${source.table}: the sheet ${source.sheet} is now ${block.sheet.name}.`); // prettier-ignore
+    if (block.sheet.name !== source.sheet) notes.push(`${source.table}: the sheet ${source.sheet} is now ${block.sheet.name}.`); // oxfmt-ignore
     if (source.source !== undefined && block.table !== undefined && source.source !== block.table) {
       notes.push(`${source.table}: the table ${source.source} is now ${block.table}.`);
     }
@@ -49,11 +49,11 @@ export function resolveMapping({ sources }: Mapping, book: PlainBook): ResolvedM
         return [];
       }
       if (foldHeading(place.heading) !== foldHeading(column.heading)) {
-        notes.push(`${source.table}, ${ourHeading(source, column)}: the heading "${column.heading}" is now "${place.heading}".`); // prettier-ignore
+        notes.push(`${source.table}, ${ourHeading(source, column)}: the heading "${column.heading}" is now "${place.heading}".`); // oxfmt-ignore
       }
       return [{ ...column, heading: place.heading, column: place.column }];
     });
-    const now = { ...source, sheet: block.sheet.name, source: block.table, headingRow: block.headingRow, columns: [...columns, ...ownColumns(source, block)] }; // prettier-ignore
+    const now = { ...source, sheet: block.sheet.name, source: block.table, headingRow: block.headingRow, columns: [...columns, ...ownColumns(source, block)] }; // oxfmt-ignore
     return [{ source: now, block }];
   });
   return { sources: found, notes, broken };
@@ -67,7 +67,7 @@ function ownColumns(source: MappedSource, block: Block): readonly MappedColumn[]
   return mappedColumns(source.table).flatMap(({ key, heading }): MappedColumn[] => {
     const own = foldHeading(heading);
     const place = block.columns.find((column) => foldHeading(column.heading) === own);
-    return place === undefined || keys.has(key) || headings.has(own) ? [] : [{ key, heading: place.heading, column: place.column }]; // prettier-ignore
+    return place === undefined || keys.has(key) || headings.has(own) ? [] : [{ key, heading: place.heading, column: place.column }]; // oxfmt-ignore
   });
 }
 
@@ -104,9 +104,9 @@ function columnIn(block: Block, column: MappedColumn, source: MappedSource): Blo
   const atPlace = block.columns.find((place) => place.column === column.column);
   if (alike.length === 1) return alike[0]!;
   if (alike.length > 1) {
-    return alike.find((place) => place === atPlace) ?? `${what}: ${alike.length} columns of ${placeOf(source)} are called "${column.heading}"; say which one.`; // prettier-ignore
+    return alike.find((place) => place === atPlace) ?? `${what}: ${alike.length} columns of ${placeOf(source)} are called "${column.heading}"; say which one.`; // oxfmt-ignore
   }
-  const taken = source.columns.some(({ heading }) => atPlace !== undefined && foldHeading(heading) === foldHeading(atPlace.heading)); // prettier-ignore
+  const taken = source.columns.some(({ heading }) => atPlace !== undefined && foldHeading(heading) === foldHeading(atPlace.heading)); // oxfmt-ignore
   if (atPlace !== undefined && !taken && couldBe(block, atPlace, column.key)) return atPlace;
   return `${what}: no heading of ${placeOf(source)} is "${column.heading}" any more; map it again.`;
 }

@@ -74,7 +74,7 @@ export function readMapping(content: TableContent, at: CellPosition = FIRST_CELL
   const read = [...sources.values()].map(({ source, columns }): MappedSource => ({ ...source, columns }));
   return {
     mapping: { sources: read },
-    problems: refused.map(({ row, table, text }) => ({ text, tables: table === undefined ? tablesOn(row, read) : [table] })), // prettier-ignore
+    problems: refused.map(({ row, table, text }) => ({ text, tables: table === undefined ? tablesOn(row, read) : [table] })), // oxfmt-ignore
   };
 }
 
@@ -102,30 +102,30 @@ function readRow(row: MappingCells, table: HerdTableName, sources: Map<string, M
   if (ours === undefined) return { key: "value", why: `Value must be a heading of ${table}; got "${value ?? ""}"` };
   if (sheet === null) return { key: "sheet", why: "Sheet is blank" };
   const place = column === null ? undefined : columnOfLetters(column);
-  const entry = sourceOf(sources, { table, sheet, source: row.source ?? undefined, headingRow: (row.headingRow ?? 1) - 1 }); // prettier-ignore
+  const entry = sourceOf(sources, { table, sheet, source: row.source ?? undefined, headingRow: (row.headingRow ?? 1) - 1 }); // oxfmt-ignore
   if (ours.key === MEASURED_FROM && heading === null && place === undefined) {
     const landmark = LANDMARKS.find((known) => known === unit);
-    if (landmark === undefined) return { key: "unit", why: `Unit must be ${LANDMARKS.join(" or ")} where all toes are measured from one place; got "${unit ?? ""}"` }; // prettier-ignore
+    if (landmark === undefined) return { key: "unit", why: `Unit must be ${LANDMARKS.join(" or ")} where all toes are measured from one place; got "${unit ?? ""}"` }; // oxfmt-ignore
     entry.source = { ...entry.source, landmark };
     return undefined;
   }
   if (heading === null && place === undefined) return { key: "heading", why: "Heading and Column are blank" };
   const known = unit === null ? undefined : knownUnit(ours.key, ours.holds === "day", unit);
-  if (unit !== null && known === undefined) return { key: "unit", why: `Unit must be ${allowedUnits(ours.key, ours.holds === "day").join(", ") || "blank"}; got "${unit}"` }; // prettier-ignore
-  if (entry.columns.some(({ key }) => key === ours.key)) return { key: "value", why: `${table} has ${ours.heading} in an earlier row` }; // prettier-ignore
-  entry.columns.push({ key: ours.key, heading: heading ?? "", column: place ?? NOWHERE, ...(known === undefined ? {} : { unit: known }) }); // prettier-ignore
+  if (unit !== null && known === undefined) return { key: "unit", why: `Unit must be ${allowedUnits(ours.key, ours.holds === "day").join(", ") || "blank"}; got "${unit}"` }; // oxfmt-ignore
+  if (entry.columns.some(({ key }) => key === ours.key)) return { key: "value", why: `${table} has ${ours.heading} in an earlier row` }; // oxfmt-ignore
+  entry.columns.push({ key: ours.key, heading: heading ?? "", column: place ?? NOWHERE, ...(known === undefined ? {} : { unit: known }) }); // oxfmt-ignore
   return undefined;
 }
 
 /** The column of the Mapping table that holds a key; its first one where it has none. */
 function placeOfKey({ columns }: TableContent, key: keyof MappingCells): number {
   const { heading } = mappingTable.columns.find((column) => column.key === key)!;
-  return Math.max(0, columns.findIndex((column) => foldHeading(column.heading) === foldHeading(heading))); // prettier-ignore
+  return Math.max(0, columns.findIndex((column) => foldHeading(column.heading) === foldHeading(heading))); // oxfmt-ignore
 }
 
 /** The tables that are read from the list which a row names. */
 function tablesOn({ sheet, source }: MappingCells, sources: readonly MappedSource[]): readonly HerdTableName[] {
-  const same = (one: string | null | undefined, other: string | null): boolean => (one ?? "").toLowerCase() === (other ?? "").toLowerCase(); // prettier-ignore
+  const same = (one: string | null | undefined, other: string | null): boolean => (one ?? "").toLowerCase() === (other ?? "").toLowerCase(); // oxfmt-ignore
   const here = sources.filter((known) => same(known.sheet, sheet) && same(known.source, source));
   return [...new Set(here.map(({ table }) => table))];
 }

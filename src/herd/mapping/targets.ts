@@ -27,7 +27,7 @@ export type Meaning =
   | "cow" | "date" | "lactation" | "daysInMilk" | "born" | "calved" | "dryOff" | "entered" | "left" | "group"
   | "foot" | "claw" | "zone" | "lesion" | "stage" | "severity" | "toeMm" | "measuredFrom" | "treatment"
   | "seenAgain" | "outcome" | "nextLook" | "closedOn" | "note" | "drug" | "withdrawal"
-  | "score" | "milkKg" | "count" | "other"; // prettier-ignore
+  | "score" | "milkKg" | "count" | "other"; // oxfmt-ignore
 
 export function isHerdTable(name: string): name is HerdTableName {
   return herdTables.some((table) => table.name === name);

@@ -20,7 +20,7 @@ function wordSet(pick: (words: (typeof allWords)[number]) => readonly string[]):
 export const readFoot: ReadChoice = (text) => {
   const short = shortFeet.get(foldCompact(text));
   if (short !== undefined) return short;
-  const parts = foldWords(text).split(" ").filter((part) => part.length > 1); // prettier-ignore
+  const parts = foldWords(text).split(" ").filter((part) => part.length > 1); // oxfmt-ignore
   const has = (words: ReadonlySet<string>): boolean =>
     parts.some((part) => words.has(part) || [...words].some((word) => word.length > 3 && part.includes(word)));
   const side = has(left) === has(right) ? "" : has(left) ? "L" : "R";
@@ -84,5 +84,5 @@ const treatments = [...wordSet((words) => words.treatments)];
 /** Whether a text names something that is done to a foot. */
 export function namesTreatment(text: string): boolean {
   const folded = foldWords(text);
-  return treatments.some((word) => folded === word || folded.startsWith(`${word} `) || folded.includes(` ${word}`)) || treatments.some((word) => word.length > 3 && folded.startsWith(word)); // prettier-ignore
+  return treatments.some((word) => folded === word || folded.startsWith(`${word} `) || folded.includes(` ${word}`)) || treatments.some((word) => word.length > 3 && folded.startsWith(word)); // oxfmt-ignore
 }

@@ -32,4 +32,4 @@ export const FOOT_WORDS: Readonly<Record<string, string>> = {
 
 export const CLAW_WORDS: Readonly<Record<string, string>> = { inner: "inside", outer: "outside" };
 
-export const LANDMARK_WORDS: Readonly<Record<string, string>> = { "hard horn": "hard horn", "skin-horn line": "hairline" }; // prettier-ignore
+export const LANDMARK_WORDS: Readonly<Record<string, string>> = { "hard horn": "hard horn", "skin-horn line": "hairline" }; // oxfmt-ignore

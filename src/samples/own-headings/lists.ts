@@ -38,7 +38,7 @@ export function farmLists(): FarmLists {
     ),
     feet: new FarmList(
       "Feet 2026",
-      ["Visit", "Tag", "Leg", "Inside/outside", "What found", "Wart stage", "Toe cm", "Measured from", "What done", "Look again", "Medicine", "Withdrawal", "Remarks"], // prettier-ignore
+      ["Visit", "Tag", "Leg", "Inside/outside", "What found", "Wart stage", "Toe cm", "Measured from", "What done", "Look again", "Medicine", "Withdrawal", "Remarks"], // oxfmt-ignore
       findings.map((row, index) => [
         writtenDay(row.date),
         row.cow,

@@ -20,16 +20,16 @@ function inCows({ cows, feet, milk, walking }: FarmLists): void {
   cows.plant("impossible date", young, "Last calving", Number(cows.get(young, "DOB")) + 100);
   const later = cows.find((get) => get("Went") === null && Number(get("Lact no")) > 1);
   cows.plant("date out of time", later, "Last calving", AHEAD);
-  cows.plant("text number", cows.find((get) => Number(get("Lact no")) === 3), "Lact no", "3"); // prettier-ignore
+  cows.plant("text number", cows.find((get) => Number(get("Lact no")) === 3), "Lact no", "3"); // oxfmt-ignore
   const gone = cows.find((get) => withoutRecords(get) && get("Went") !== null);
   cows.plant("impossible date", gone, "Went", Number(cows.get(gone, "Last calving")) - 3);
-  cows.plantDouble(cows.find((get) => get("Went") === null), "Tag"); // prettier-ignore
+  cows.plantDouble(cows.find((get) => get("Went") === null), "Tag"); // oxfmt-ignore
 }
 
 function inFeet({ feet }: FarmLists): void {
-  const found = (...words: string[]): number => feet.find((get) => words.includes(String(get("What found"))) && get("Leg") !== null); // prettier-ignore
+  const found = (...words: string[]): number => feet.find((get) => words.includes(String(get("What found"))) && get("Leg") !== null); // oxfmt-ignore
   const measured = (): number => feet.find((get) => get("Toe cm") !== null && get("What found") === "clean");
-  const horn = (): number => feet.find((get) => HORN_WORDS.includes(String(get("What found"))) && get("Inside/outside") !== null); // prettier-ignore
+  const horn = (): number => feet.find((get) => HORN_WORDS.includes(String(get("What found"))) && get("Inside/outside") !== null); // oxfmt-ignore
   feet.plant("text date", found("clean"), "Visit", "05/23/2026");
   feet.plant("text date", found("clean"), "Visit", "31/06/2026");
   feet.plant("date out of time", found("clean"), "Visit", writtenDay(AHEAD));
@@ -59,7 +59,7 @@ function lastOfItsFoot(feet: FarmList): number {
   const isWart = (row: number): boolean => ["digi", "hairy wart"].includes(String(feet.get(row, "What found")));
   return feet.find((get) => {
     if (!["digi", "hairy wart"].includes(String(get("What found"))) || get("What done") === null) return false;
-    const same = feet.rows.filter((_, row) => isWart(row) && feet.get(row, "Tag") === get("Tag") && feet.get(row, "Leg") === get("Leg")); // prettier-ignore
+    const same = feet.rows.filter((_, row) => isWart(row) && feet.get(row, "Tag") === get("Tag") && feet.get(row, "Leg") === get("Leg")); // oxfmt-ignore
     return same.length === 1;
   });
 }
@@ -88,7 +88,7 @@ function inMilk({ milk, cows }: FarmLists): void {
 function betweenTests(milk: FarmList): number {
   return milk.find((get) => {
     const [tag, lactation, date] = [get("Tag"), get("Lact no"), Number(get("Test day"))];
-    const days = milk.rows.flatMap((_, row) => (milk.get(row, "Tag") === tag && milk.get(row, "Lact no") === lactation ? [Number(milk.get(row, "Test day"))] : [])); // prettier-ignore
+    const days = milk.rows.flatMap((_, row) => (milk.get(row, "Tag") === tag && milk.get(row, "Lact no") === lactation ? [Number(milk.get(row, "Test day"))] : [])); // oxfmt-ignore
     return Number(lactation) > 1 && days.some((day) => day < date) && days.some((day) => day > date);
   });
 }

@@ -44,7 +44,7 @@ export function howToSheet(data: readonly SheetNote[], blocks: readonly SheetNot
   page.put("C6", "The year up to yesterday, unless you write other days.", STYLES.note);
   page.input("A7", "Period to", { formula: `${AS_OF}-1` }, FORMATS.day);
   page.input("A8", "A repeat within, days", USUAL_GAP_DAYS);
-  page.put("C8", "A record of the same lesion on the same foot within these days is the same case. A setting, no standard.", STYLES.note); // prettier-ignore
+  page.put("C8", "A record of the same lesion on the same foot within these days is the same case. A setting, no standard.", STYLES.note); // oxfmt-ignore
   let row = 10;
   row = numbered(page, row, "How to use it", STEPS);
   row = links(page, row + 1, "What is typed in", data);

@@ -127,5 +127,5 @@ export function escapeText(text: string): string {
     .replace(CONTROL_CHARACTERS, (letter) => `_x${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}_`);
 }
 
-// eslint-disable-next-line no-control-regex -- these are the characters to be found
+// oxlint-disable-next-line no-control-regex -- these are the characters to be found
 const CONTROL_CHARACTERS = /[\u0000-\u0008\u000b\u000c\u000d\u000e-\u001f\ufffe\uffff]/g;

@@ -25,4 +25,4 @@ export const action: fc.Arbitrary<Action> = fc.oneof(
   { weight: 2, arbitrary: fc.record({ kind: fc.constantFrom("close", "go on", "another adds a row") }) },
   { weight: 1, arbitrary: fc.record({ kind: kind("another changes a row"), row: fc.nat(5) }) },
   { weight: 1, arbitrary: fc.record({ kind: kind("another deletes a row"), row: fc.nat(5) }) },
-); // prettier-ignore
+); // oxfmt-ignore

@@ -9,7 +9,7 @@ const texts = [
   "12,5", "1.234,5", "1 250", "1\u00a0250", "1'250", "12 %", "€ 12", "1e400", "0x1F", "1e3", "٣", "１２", "½", "=1+1", "+cmd", "@x", "'12", "#N/A", "#REF!",
   "#DIV/0!", "#SPILL!", "#GETTING_DATA", "ülcèr", "e\u0301", "削蹄", "🐄", "👩‍🌾", "\ud800", "a\udc00", "\u0000", "\u00a0", "\u200b", "\ufeff12", "\u202eDD",
   "\u2028", "a\nb", "\t", "İ", "ß", "ﬁ", "__proto__", "constructor", "toString", "hasOwnProperty", "x".repeat(300), "9".repeat(400),
-]; // prettier-ignore
+]; // oxfmt-ignore
 
 /** What a cell can hold at most. Source: Excel specifications and limits, 32,767 characters in a cell. */
 const LONGEST_TEXT = "7".repeat(32_767);
@@ -18,7 +18,7 @@ const oddNumbers = [
   0, -0, 1, -1, 0.5, 1 / 3, 0.1 + 0.2, 2, 3, 100, 200, 9999, 10_000, 45_000, 45_366.75, 45_366.999_999_9, 200_000, 60, FIRST_DAY, LAST_DAY, LAST_DAY + 1,
   2 ** 31 - 1, 2 ** 31, -(2 ** 31), 2 ** 32, 2 ** 53, 2 ** 53 + 2, 1e-7, 1e15, -1e15, 1e21, 1e300, -1e300, 5e-324, -5e-324, Number.MAX_VALUE,
   -Number.MAX_VALUE, NaN, Infinity, -Infinity,
-]; // prettier-ignore
+]; // oxfmt-ignore
 
 export const numbers = fc.oneof(fc.constantFrom(...oddNumbers), fc.integer({ min: -10, max: 60_000 }), fc.double());
 

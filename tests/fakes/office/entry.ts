@@ -36,7 +36,7 @@ export function entered(
   if (input.startsWith("'")) return textOf(input.slice(1));
   if (numberFormat === "@") return textOf(input);
   // Neither control characters and blanks before a formula nor the wide signs of an East Asian keyboard hide it.
-  // eslint-disable-next-line no-control-regex -- control characters are what is looked for
+  // oxlint-disable-next-line no-control-regex -- control characters are what is looked for
   const typed = input.replace(/^[\u0000-\u0020\u00a0\u3000]+/, "").replace(/^[\uff1d\uff0b\uff0d\uff20]/, narrow);
   if (/^[=@+-]./s.test(typed) && !NUMBER.test(typed)) return formulaOf(typed);
   if (NUMBER.test(typed)) return { value: numberOf(typed) };

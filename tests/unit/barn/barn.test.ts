@@ -17,7 +17,7 @@ describe("stall indices", () => {
       [60, 4, 8],
       [7, 11, 13],
     ])
-      // prettier-ignore
+      // oxfmt-ignore
       expect(
         Number(evaluate(stallComfort, [lying, standing, perching]).value) +
           Number(evaluate(stallStanding, [lying, standing, perching]).value),

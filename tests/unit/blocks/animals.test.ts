@@ -26,7 +26,7 @@ test("over the dry period a test without a count is passed over, and two counts 
       // First tested after calving, and never after it.
       test(4, 46_210, 90),
       test(5, 46_100, 90),
-    ], // prettier-ignore
+    ], // oxfmt-ignore
   });
   const sides = await bothSides(book, AS_OF_DAY, undefined, undefined, block("dry-period"));
   expect(sides.differences).toEqual([]);
@@ -54,7 +54,7 @@ describe("how many cows were looked at", () => {
   ] as const;
   const findings = ["101", 102, 103].map((cow) => ({ cow, date: 46_100, lesion: "none" }));
   const sidesOf = (rows: readonly Readonly<Record<string, PlainCell>>[]) =>
-    bothSides(smallBook({ cows: rows, findings, settings: SETTINGS }), AS_OF_DAY, undefined, undefined, block("coverage")); // prettier-ignore
+    bothSides(smallBook({ cows: rows, findings, settings: SETTINGS }), AS_OF_DAY, undefined, undefined, block("coverage")); // oxfmt-ignore
 
   test("a cow whose number is written as text is the same cow", async () => {
     const sides = await sidesOf(cows);

@@ -5,7 +5,7 @@ import { AS_OF_DAY, smallBook } from "./small-books";
 jest.setTimeout(60_000);
 
 const [BEFORE, LATEST] = [AS_OF_DAY - 40, AS_OF_DAY - 10];
-const row = (date: number, cow: number | string, lactation: number | null, count: number) => ({ date, cow, lactation, count }); // prettier-ignore
+const row = (date: number, cow: number | string, lactation: number | null, count: number) => ({ date, cow, lactation, count }); // oxfmt-ignore
 
 /** Cows of the row of a name, and of how many. */
 function cowsIn(sides: BothSides, name: string): readonly unknown[] {

@@ -41,7 +41,7 @@ test("the days of first and later lactations are each cow's own", async () => {
   expect(daysAtRisk(sides)).toEqual([365 + 100 + 10, 265 + 365 + 165]);
   expect(sides.laidOut.get("lesion-rates-later")!.cells.flat().map((cell) => cell?.value)).toContainEqual(
     expect.stringMatching(/neither a lactation nor a calving are taken for heifers/),
-  ); // prettier-ignore
+  ); // oxfmt-ignore
 });
 
 test("a cow that calved and has no lactation is neither first nor later", async () => {

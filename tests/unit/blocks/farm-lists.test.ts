@@ -46,7 +46,7 @@ function source(
     headingRow: 0,
     columns: keys.map((key, column) => {
       const [name = "", unit] = key.split(" in ");
-      return { key: name, heading: String(headings[column]), column, ...(unit === undefined ? {} : { unit: unit as "cells/mL" }) }; // prettier-ignore
+      return { key: name, heading: String(headings[column]), column, ...(unit === undefined ? {} : { unit: unit as "cells/mL" }) }; // oxfmt-ignore
     }),
   };
 }
@@ -96,7 +96,7 @@ const sources = [
 ];
 
 function formulasOf({ laidOut }: BothSides, block: string): readonly string[] {
-  return laidOut.get(block)!.cells.flat().flatMap((cell) => cell?.formula ?? []); // prettier-ignore
+  return laidOut.get(block)!.cells.flat().flatMap((cell) => cell?.formula ?? []); // oxfmt-ignore
 }
 
 describe("a list for each year", () => {
@@ -140,7 +140,7 @@ describe("a list for each year that differ", () => {
   });
 
   test("a formula that can ask one list only is refused with both named", async () => {
-    const cows = [["Ear tag", "Calf on", "Came"], [1, 46_200, 45_000], [2, 46_210, 45_000]]; // prettier-ignore
+    const cows = [["Ear tag", "Calf on", "Came"], [1, 46_200, 45_000], [2, 46_210, 45_000]]; // oxfmt-ignore
     const calved = source("Cows", "Herd", cows[0]!, ["cow", "calved", "entered"]);
     const book = bookOf({ ...sheets, Herd: cows }, ["Feet2026", "Words"]);
     const sides = await farmSides(book, { sources: [calved, ...sources.slice(1)] }, AS_OF_DAY);
@@ -153,7 +153,7 @@ describe("a list for each year that differ", () => {
 
 describe("words with spaces around them", () => {
   test("what a formula would read otherwise than the pane is refused with the word", async () => {
-    const words = [["Word", "Code"], ["Mortellaro", "DD"], ["Sole sore", "SU"], ["none", "none"], ["Weisse-Linie", "WL"]]; // prettier-ignore
+    const words = [["Word", "Code"], ["Mortellaro", "DD"], ["Sole sore", "SU"], ["none", "none"], ["Weisse-Linie", "WL"]]; // oxfmt-ignore
     const feet2025 = [...sheets["Feet2025"]!, [46_210, 2, "hinten links", "weisse linie"]];
     const book = bookOf({ ...sheets, Words: words, Feet2025: feet2025 }, ["Feet2026", "Words"]);
     const sides = await farmSides(book, { sources }, AS_OF_DAY);

@@ -27,7 +27,7 @@ export async function farmSides(
   for (const { name } of herdTables) {
     const lists = resolved.sources.filter(({ source }) => source.table === name);
     if (lists.length === 0) continue;
-    tables.set(name, ourTable(name, lists.map((list) => rangeList(list, known)), {}).content); // prettier-ignore
+    tables.set(name, ourTable(name, lists.map((list) => rangeList(list, known)), {}).content); // oxfmt-ignore
   }
   const references = mappedReferences({
     resolved,

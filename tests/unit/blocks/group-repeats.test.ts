@@ -6,7 +6,7 @@ import { AS_OF_DAY, DAY_ZERO, smallBook } from "./small-books";
 
 jest.setTimeout(60_000);
 
-const finding = (day: number, lactation: number | string | null, foot: string, lesion: string) => ({ date: DAY_ZERO + day, cow: 1, lactation, foot, lesion }); // prettier-ignore
+const finding = (day: number, lactation: number | string | null, foot: string, lesion: string) => ({ date: DAY_ZERO + day, cow: 1, lactation, foot, lesion }); // oxfmt-ignore
 
 // Her dermatitis of the first lactation is seen again ten days after she calved; the ulcers then are new.
 const findings = [
@@ -17,7 +17,7 @@ const findings = [
   finding(217, 2, "RF", "SU"),
 ];
 // Two more, in their second lactation all the time: a group of less than one cow has no rate.
-const cows = [1, 2, 3].map((cow) => ({ cow, lactation: 2, entered: DAY_ZERO - 900, calved: cow === 1 ? DAY_ZERO + 205 : DAY_ZERO - 100 })); // prettier-ignore
+const cows = [1, 2, 3].map((cow) => ({ cow, lactation: 2, entered: DAY_ZERO - 900, calved: cow === 1 ? DAY_ZERO + 205 : DAY_ZERO - 100 })); // oxfmt-ignore
 
 let sides: BothSides;
 beforeAll(async () => {
@@ -34,8 +34,8 @@ test("the sheet shows what the pane shows", () => {
 test("a record is the same case in every figure of a group as in the herd's", () => {
   expect(figure(sides, "new-and-repeat", "new")).toBe(3);
   expect(figure(sides, "new-and-repeat", "repeats")).toBe(2);
-  expect([figure(sides, "new-and-repeat-later", "new"), figure(sides, "new-and-repeat-later", "repeats")]).toEqual([2, 2]); // prettier-ignore
-  expect([figure(sides, "new-and-repeat-first", "new"), figure(sides, "new-and-repeat-first", "repeats")]).toEqual([1, 0]); // prettier-ignore
+  expect([figure(sides, "new-and-repeat-later", "new"), figure(sides, "new-and-repeat-later", "repeats")]).toEqual([2, 2]); // oxfmt-ignore
+  expect([figure(sides, "new-and-repeat-first", "new"), figure(sides, "new-and-repeat-first", "repeats")]).toEqual([1, 0]); // oxfmt-ignore
   // Code, lesion, new cases, repeats, cows.
   expect(rowsOf("lesion-rates-later", "lesions").map(([code, , ...counts]) => [code, ...counts.slice(0, 3)])).toEqual([
     ["U", 2, 0, 1],

@@ -8,7 +8,7 @@ const LATEST = AS_OF_DAY - 10;
 
 /** Tests of one cow so many days before the latest, each with her count; null for no milk. */
 async function sidesOf(counts: readonly (readonly [daysBefore: number, count: number, milkKg?: null])[]) {
-  const tests = counts.map(([days, count, milkKg = 30]) => ({ date: LATEST - days, cow: 1, lactation: 2, milkKg, count })); // prettier-ignore
+  const tests = counts.map(([days, count, milkKg = 30]) => ({ date: LATEST - days, cow: 1, lactation: 2, milkKg, count })); // oxfmt-ignore
   const sides = await bothSides(smallBook({ tests }), AS_OF_DAY, undefined, undefined, [legalLimit]);
   expect(sides.differences).toEqual([]);
   return sides;
@@ -23,7 +23,7 @@ test("every test of the three months is in the mean, also where there was one ev
 
 test("tests before the three months are not in it, whatever is wrong with them", async () => {
   // Cube root of 200 × 300 × 450.
-  const sides = await sidesOf([[0, 450], [31, 300], [61, 200], [95, 5000], [125, 100, null]]); // prettier-ignore
+  const sides = await sidesOf([[0, 450], [31, 300], [61, 200], [95, 5000], [125, 100, null]]); // oxfmt-ignore
   expect(figure(sides, "legal-limit", "rolling")).toBeCloseTo(300, 9);
 });
 

@@ -9,7 +9,7 @@ import { lesionShares as spec } from "../../../src/functions/claws/lesion-shares
 import { AT, tablesOf } from "./sheet-side";
 import { AS_OF_DAY, smallBook } from "./small-books";
 
-const finding = (daysBefore: number, cow: number, lactation: number, lesion: string) => ({ date: AS_OF_DAY - daysBefore, cow, lactation, lesion }); // prettier-ignore
+const finding = (daysBefore: number, cow: number, lactation: number, lesion: string) => ({ date: AS_OF_DAY - daysBefore, cow, lactation, lesion }); // oxfmt-ignore
 const findings = [
   finding(10, 1, 1, "DD"),
   finding(20, 1, 1, "DD"),

@@ -29,7 +29,7 @@ function withWords(model: WorkbookModel): WorkbookModel {
       return content.rows.map((row) => row[place]).filter((cell) => typeof cell === "string");
     });
   const rows = proposedRows(new LesionWords().unknown(texts)).map(({ word, code }) => [word, code] as const);
-  const cells = Object.fromEntries([["Word", "Code"] as const, ...rows].flatMap(([word, code], index) => [[`A${index + 1}`, word!], ...(code === null ? [] : [[`B${index + 1}`, code]])])); // prettier-ignore
+  const cells = Object.fromEntries([["Word", "Code"] as const, ...rows].flatMap(([word, code], index) => [[`A${index + 1}`, word!], ...(code === null ? [] : [[`B${index + 1}`, code]])])); // oxfmt-ignore
   const extra = workbook(
     { Words: cells as Record<string, string>, Start: { B5: AS_OF_DAY } },
     { tables: [{ sheet: "Words", name: "Words", area: `A1:B${rows.length + 1}` }], names: { AsOf: "Start!$B$5" } },
@@ -50,7 +50,7 @@ function withDays(sheet: SheetModel): SheetModel {
 
 /** A mapping under which a day that is written as text is a mistake. */
 function withRealDays(source: MappedSource): MappedSource {
-  return { ...source, columns: source.columns.map(({ unit, ...column }) => (DAY_ORDERS.some((order) => order === unit) || unit === undefined ? column : { ...column, unit })) }; // prettier-ignore
+  return { ...source, columns: source.columns.map(({ unit, ...column }) => (DAY_ORDERS.some((order) => order === unit) || unit === undefined ? column : { ...column, unit })) }; // oxfmt-ignore
 }
 
 async function sidesOf(book: WorkbookModel, realDays = false): Promise<BothSides> {

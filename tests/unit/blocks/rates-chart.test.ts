@@ -7,7 +7,7 @@ jest.setTimeout(60_000);
 const row = (lesion: string, day: number) => ({ date: DAY_ZERO + day, cow: 100, foot: "LH", lesion });
 
 async function pictureOf(findings: readonly Readonly<Record<string, string | number>>[]) {
-  const Targets = [["Lesion", "Target per 100 cow-years"], ["infectious", 30], ["all", 60]]; // prettier-ignore
+  const Targets = [["Lesion", "Target per 100 cow-years"], ["infectious", 30], ["all", 60]]; // oxfmt-ignore
   const book = smallBook({ cows: soundCows, findings, settings: { ...SETTINGS, Targets } });
   const sides = await bothSides(book, AS_OF_DAY, undefined, undefined, [lesionRates]);
   const { charts, places } = sides.laidOut.get("lesion-rates")!;

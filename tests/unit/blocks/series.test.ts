@@ -33,7 +33,7 @@ const block: Block = {
     { kind: "figure", id: "total", label: "Added up", value: sum(seriesColumn("days", 1)) },
   ],
   charts: [
-    { id: "days", part: "days", type: "lines", title: "Days", categories: 0, values: [1], valueTitle: "", valueFormat: "0", describe: () => "" }, // prettier-ignore
+    { id: "days", part: "days", type: "lines", title: "Days", categories: 0, values: [1], valueTitle: "", valueFormat: "0", describe: () => "" }, // oxfmt-ignore
   ],
   notes: [],
 };

@@ -2,7 +2,7 @@ import { visitReport } from "../../../src/blocks/report/visit-report";
 import { ownReferences } from "../../../src/blocks/references/own";
 import { bothSides, figure } from "./both-sides";
 import { tablesOf } from "./sheet-side";
-import { AS_OF_DAY, SETTINGS, type SmallBook, smallBook, soundCows, soundFindings, soundScores, soundTests } from "./small-books"; // prettier-ignore
+import { AS_OF_DAY, SETTINGS, type SmallBook, smallBook, soundCows, soundFindings, soundScores, soundTests } from "./small-books"; // oxfmt-ignore
 
 jest.setTimeout(120_000);
 

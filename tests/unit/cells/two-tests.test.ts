@@ -55,7 +55,7 @@ describe("CELL.CHANGE", () => {
   test("the number of rows is always the same, so that a cell can point to one", () => {
     expect(table(cellChange, column(null), column(100)).map(([figure]) => figure)).toEqual([
       "figure", "new", "recovered", "lasting", "stayed low", "first high", "high now", "left out",
-    ]); // prettier-ignore
+    ]); // oxfmt-ignore
   });
 });
 

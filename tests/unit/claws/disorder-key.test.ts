@@ -54,9 +54,9 @@ describe("claw disorder key", () => {
     const oneAway = (text: string): Set<string> => {
       const places = [...text].map((_, place) => [text.slice(0, place), text.slice(place)] as const);
       const changed = places.flatMap(([before, after]) => letters.map((letter) => before + letter + after.slice(1)));
-      const added = [...places, [text, ""] as const].flatMap(([before, after]) => letters.map((letter) => before + letter + after)); // prettier-ignore
+      const added = [...places, [text, ""] as const].flatMap(([before, after]) => letters.map((letter) => before + letter + after)); // oxfmt-ignore
       const dropped = places.map(([before, after]) => before + after.slice(1));
-      const swapped = places.filter(([, after]) => after.length > 1).map(([before, after]) => before + after[1]! + after[0]! + after.slice(2)); // prettier-ignore
+      const swapped = places.filter(([, after]) => after.length > 1).map(([before, after]) => before + after[1]! + after[0]! + after.slice(2)); // oxfmt-ignore
       return new Set([...changed, ...added, ...dropped, ...swapped]);
     };
     const some = [..."SHDWLFA"];

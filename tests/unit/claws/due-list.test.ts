@@ -184,7 +184,7 @@ describe("RECHECK.LIST", () => {
   test("a block left to look at is a look left; a bandage is none", () => {
     const seen = { lesion: "SU", daysAgo: 40, seenDaysAgo: 39 };
     const unsaid = "1 finding seen again without a next look";
-    const rules = [["Lesion", "First recheck"], ["SU", 1]]; // prettier-ignore
+    const rules = [["Lesion", "First recheck"], ["SU", 1]]; // oxfmt-ignore
     expect(rows([{ ...seen, treatment: "block" }], rules, 0).map((row) => row[2])).not.toContain(unsaid);
     expect(rows([{ ...seen, treatment: "bandage 48 h" }], rules, 0).map((row) => row[2])).toContain(unsaid);
   });

@@ -40,7 +40,7 @@ describe("HERD.LESION.MONTHS", () => {
       ["2024-02-02", "2024-02-29"],
       ["2024-02-01", "2024-02-28"],
     ] as const)
-      // prettier-ignore
+      // oxfmt-ignore
       expect(evaluate(lesionMonths, [...one, day(from), day(to)]).remarks.join()).toMatch(/counted in part/);
   });
 
@@ -49,14 +49,14 @@ describe("HERD.LESION.MONTHS", () => {
   });
 
   test("a case outside the period is not counted, and sums are over groups", () => {
-    const [cows, feet, lesions, dates] = [column(1, 2, 3), column("LH", "LH", "LH"), column("DD", "SU", "AC"), column(day("2024-01-31"), day("2024-02-01"), day("2024-02-02"))]; // prettier-ignore
-    expect(table(lesionMonths, cows, feet, lesions, dates, day("2024-02-01"), day("2024-02-29"))).toEqual([[day("2024-02-01"), 1, 0, 1, 0, 2]]); // prettier-ignore
+    const [cows, feet, lesions, dates] = [column(1, 2, 3), column("LH", "LH", "LH"), column("DD", "SU", "AC"), column(day("2024-01-31"), day("2024-02-01"), day("2024-02-02"))]; // oxfmt-ignore
+    expect(table(lesionMonths, cows, feet, lesions, dates, day("2024-02-01"), day("2024-02-29"))).toEqual([[day("2024-02-01"), 1, 0, 1, 0, 2]]); // oxfmt-ignore
   });
 
   test("the first and the last day of the period are in it, the days around it are not", () => {
     const days = ["2024-01-31", "2024-02-01", "2024-02-20", "2024-02-21"].map(day);
     const raw = [column(1, 2, 3, 4), column(...times(4, "LH")), column(...times(4, "DD")), column(...days)];
-    expect(table(lesionMonths, ...raw, day("2024-02-01"), day("2024-02-20"))).toEqual([[day("2024-02-01"), 0, 2, 0, 0, 2]]); // prettier-ignore
+    expect(table(lesionMonths, ...raw, day("2024-02-01"), day("2024-02-20"))).toEqual([[day("2024-02-01"), 0, 2, 0, 0, 2]]); // oxfmt-ignore
   });
 
   test("a period of centuries is refused", () => {
@@ -217,7 +217,7 @@ describe("HERD.CAUSE.REVIEW", () => {
 
   test("below ten findings it only says so, and shapes have no pattern", () => {
     const nine = times(9, "SU");
-    expect(review(nine, blank(nine), blank(nine), blank(nine))).toEqual([["Too few findings (9): 10 or more are needed", "", "", "", "", "", ""]]); // prettier-ignore
+    expect(review(nine, blank(nine), blank(nine), blank(nine))).toEqual([["Too few findings (9): 10 or more are needed", "", "", "", "", "", ""]]); // oxfmt-ignore
     const shapes = times(10, "AC");
     expect(review(shapes, blank(shapes), blank(shapes), blank(shapes))[0]![0]).toMatch(/no published pattern/);
   });

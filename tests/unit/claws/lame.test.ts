@@ -72,7 +72,7 @@ describe("scale and cut-off", () => {
 describe("a scoring", () => {
   test("a score with a letter is refused with its row, a word is left out and counted", () => {
     expect(message(lameShare, column(1, "2b", 3), "0-3")).toMatch(/scores row 2 .*"2b"/);
-    expect(value(lameSummary, column(1, "dry", null, 3), "0-3")).toEqual([expect.anything(), [2, 1, 1, 0.5, expect.any(Number), expect.any(Number), 1, 0.5]]); // prettier-ignore
+    expect(value(lameSummary, column(1, "dry", null, 3), "0-3")).toEqual([expect.anything(), [2, 1, 1, 0.5, expect.any(Number), expect.any(Number), 1, 0.5]]); // oxfmt-ignore
   });
 
   test("a score off the scale is refused with its row", () => {
@@ -91,7 +91,7 @@ describe("a scoring", () => {
 
 describe("HERD.LAME.CASES", () => {
   const states = (scale: string, ...rows: [cow: unknown, date: unknown, score: unknown][]) =>
-    (value(lameCases, column(...rows.map(([cow]) => cow)), column(...rows.map(([, date]) => date)), column(...rows.map(([, , score]) => score)), scale) as string[][]).map(([state]) => state); // prettier-ignore
+    (value(lameCases, column(...rows.map(([cow]) => cow)), column(...rows.map(([, date]) => date)), column(...rows.map(([, , score]) => score)), scale) as string[][]).map(([state]) => state); // oxfmt-ignore
 
   test("keeps cows apart and follows the dates, not the rows", () => {
     const rows: [unknown, unknown, unknown][] = [
@@ -107,7 +107,7 @@ describe("HERD.LAME.CASES", () => {
 
   // Cow 1: unconfirmed, sound, sound, new; cow 2: unconfirmed, lame, recovered from the second sound score on.
   test("the working counts the states", () => {
-    const rows = [[1, 0, 1], [1, 7, 1], [1, 14, 1], [1, 21, 4], [2, 0, 3], [2, 7, 3], [2, 14, 1], [2, 21, 1]] as const; // prettier-ignore
+    const rows = [[1, 0, 1], [1, 7, 1], [1, 14, 1], [1, 21, 4], [2, 0, 3], [2, 7, 3], [2, 14, 1], [2, 21, 1]] as const; // oxfmt-ignore
     const part = (place: 0 | 1 | 2, from = 0) => column(...rows.map((row) => from + row[place]));
     const { steps } = explain(lameCases, [part(0), part(1, 45_300), part(2), "1-5"]);
     expect(steps.slice(-3).map(({ label, value: count }) => [label, count])).toEqual([
@@ -118,7 +118,7 @@ describe("HERD.LAME.CASES", () => {
   });
 
   test("on the scale 0-3 two scores of 2, or one of 3", () => {
-    expect(states("0-3", [1, 1e5, 0], [1, 100_007, 1], [1, 100_014, 2], [1, 100_021, 2])).toEqual(["unconfirmed", "sound", "sound", "new"]); // prettier-ignore
+    expect(states("0-3", [1, 1e5, 0], [1, 100_007, 1], [1, 100_014, 2], [1, 100_021, 2])).toEqual(["unconfirmed", "sound", "sound", "new"]); // oxfmt-ignore
     expect(states("0-3", [1, 1e5, 0], [1, 100_007, 1], [1, 100_014, 3])).toEqual(["unconfirmed", "sound", "new"]);
   });
 
@@ -162,7 +162,7 @@ describe("time to treatment", () => {
 
   test("a treatment without the day she was seen lame is left out, and said", () => {
     const { value: share, remarks } = evaluate(lameWithin, [column(45_300, null), column(45_301, 45_302), 48]);
-    expect([share, remarks]).toEqual([1, [expect.stringMatching(/^1 row left out: .*no day on which she was seen lame/)]]); // prettier-ignore
+    expect([share, remarks]).toEqual([1, [expect.stringMatching(/^1 row left out: .*no day on which she was seen lame/)]]); // oxfmt-ignore
   });
 
   test("exactly the hours is in time", () => {

@@ -43,12 +43,12 @@ test("forms count under their parent, a cow once however she is written, and the
     ["WL", 0.25],
     ["all", 0.5],
   ] as const)
-    // prettier-ignore
+    // oxfmt-ignore
     expect(evaluate(lesionShare, [cows, lesions, code]).value).toBe(share);
 });
 
 test("rows without a day, a cow or a lesion are left out, and said", () => {
-  const raw = [column(1, 2, null, 4, 5), column("DD", "none", "SU", null, "SU"), column(45_300, 45_300, 45_300, 45_300, null)]; // prettier-ignore
+  const raw = [column(1, 2, null, 4, 5), column("DD", "none", "SU", null, "SU"), column(45_300, 45_300, 45_300, 45_300, null)]; // oxfmt-ignore
   const { value, remarks } = evaluate(lesionShares, [...raw, FROM, TO]);
   expect((value as unknown[][])[1]!.slice(0, 4)).toEqual(["DD", "Digital dermatitis", 1, 2]);
   expect(remarks).toEqual([

@@ -40,8 +40,8 @@ function byDefinition(rows: readonly Row[], gapDays: number): number[] {
 }
 
 test("exactly the gap after the last record is a repeat, one day more is new", () => {
-  expect(marks([["1", "LH", "SU", 100], ["1", "LH", "SU", 128]], 28)).toEqual([NEW_CASE, REPEAT]); // prettier-ignore
-  expect(marks([["1", "LH", "SU", 100], ["1", "LH", "SU", 129]], 28)).toEqual([NEW_CASE, NEW_CASE]); // prettier-ignore
+  expect(marks([["1", "LH", "SU", 100], ["1", "LH", "SU", 128]], 28)).toEqual([NEW_CASE, REPEAT]); // oxfmt-ignore
+  expect(marks([["1", "LH", "SU", 100], ["1", "LH", "SU", 129]], 28)).toEqual([NEW_CASE, NEW_CASE]); // oxfmt-ignore
 });
 
 test("a chain of records stays one case: the gap counts from the last record, not from the new case", () => {
@@ -62,7 +62,7 @@ test("forms of one parent are one case; another foot, cow or parent is another",
 });
 
 test("a row without a foot is one more foot of the cow", () => {
-  const tally = markNewCases(findings([["1", null, "DD", 1], ["1", "LH", "DD", 2], ["1", null, "DD", 3]]), 28); // prettier-ignore
+  const tally = markNewCases(findings([["1", null, "DD", 1], ["1", "LH", "DD", 2], ["1", null, "DD", 3]]), 28); // oxfmt-ignore
   expect([...tally.marks]).toEqual([NEW_CASE, NEW_CASE, REPEAT]);
   expect(tally.tally.withoutFoot).toBe(2);
 });
@@ -78,7 +78,7 @@ test("sound, blank, unknown, cowless and undated rows are no cases and are count
   ];
   const { marks, tally } = markNewCases(findings(rows), 28);
   expect([...marks]).toEqual(rows.map(() => NO_CASE));
-  expect(tally).toEqual({ used: 0, sound: 1, withoutLesion: 1, withoutCow: 1, withoutDate: 1, unknownLesion: 1, withoutFoot: 0 }); // prettier-ignore
+  expect(tally).toEqual({ used: 0, sound: 1, withoutLesion: 1, withoutCow: 1, withoutDate: 1, unknownLesion: 1, withoutFoot: 0 }); // oxfmt-ignore
 });
 
 test("follows its definition for rows in any order", () => {
@@ -145,7 +145,7 @@ test.each([
   ["letters beyond English", ["Ö1", "ö1", "Ö2"], [NEW_CASE, REPEAT, NEW_CASE]],
   ["capitals alone", ["A1", "B1", "A1"], [NEW_CASE, NEW_CASE, REPEAT]],
 ])("cows are told apart whatever their capitals: %s", (_, cows, expected) => {
-  expect(marks(cows.map((cow, day) => [cow, "LH", "DD", day + 1]), 28)).toEqual(expected); // prettier-ignore
+  expect(marks(cows.map((cow, day) => [cow, "LH", "DD", day + 1]), 28)).toEqual(expected); // oxfmt-ignore
 });
 
 describe("rows that are not counted", () => {
@@ -164,7 +164,7 @@ describe("rows that are not counted", () => {
         const isCounted = (place: number): boolean => rows[place]![4];
         const [whole, some] = [markNewCases(all, 28), markNewCases({ ...all, isCounted }, 28)];
         expect([...some.marks]).toEqual([...whole.marks].map((mark, place) => (isCounted(place) ? mark : NO_CASE)));
-        const counted = rows.filter(([, , , , is]) => is).map(([cow, foot, lesion, date]): Row => [cow, foot, lesion, date]); // prettier-ignore
+        const counted = rows.filter(([, , , , is]) => is).map(([cow, foot, lesion, date]): Row => [cow, foot, lesion, date]); // oxfmt-ignore
         expect(some.tally).toEqual(markNewCases(findings(counted), 28).tally);
       }),
     );

@@ -42,7 +42,7 @@ describe("HERD.COW.DAYS", () => {
 
   test("a cow that left without having come is refused; rows without any day are counted", () => {
     expect(message(cowDays, [column(null), column(45_300), 45_292, 45_657])).toMatch(/enteredOn row 1/);
-    const { value, remarks } = evaluate(cowDays, [column(45_292, null, 45_292, null), column(null, null, null, null), 45_292, 45_292]); // prettier-ignore
+    const { value, remarks } = evaluate(cowDays, [column(45_292, null, 45_292, null), column(null, null, null, null), 45_292, 45_292]); // oxfmt-ignore
     expect([value, remarks]).toEqual([2, ["1 row left out: no day of entry"]]);
   });
 
@@ -118,7 +118,7 @@ describe("HERD.LESION.RATE", () => {
   // The limit stands in the function's help: below 10 a count is small.
   test("nine new cases are a small number, ten are not", () => {
     const remarks = (cases: number) =>
-      evaluate(lesionRate, call(Array.from({ length: cases }, () => "SU"), "SU", 36_525)).remarks.join("; "); // prettier-ignore
+      evaluate(lesionRate, call(Array.from({ length: cases }, () => "SU"), "SU", 36_525)).remarks.join("; "); // oxfmt-ignore
     expect(remarks(1)).toMatch(/Only 1 new case: a small number/);
     expect(remarks(9)).toMatch(/Only 9 new cases: a small number/);
     expect(remarks(10)).not.toMatch(/small/);
@@ -176,21 +176,21 @@ describe("HERD.LESION.TABLE", () => {
     [54, "within chance"],
     [55, "below"],
   ])("40 per 100 cow-years against a target of %d is %s", (target, against) => {
-    const [, ulcer] = table([["Lesion", "Target per 100 cow-years"], ["U", target]]); // prettier-ignore
-    expect(ulcer!.slice(0, 10)).toEqual(["U", "Ulcer", 40, 0, 40, 40, expect.closeTo(28.577, 3), expect.closeTo(54.469, 3), target, against]); // prettier-ignore
+    const [, ulcer] = table([["Lesion", "Target per 100 cow-years"], ["U", target]]); // oxfmt-ignore
+    expect(ulcer!.slice(0, 10)).toEqual(["U", "Ulcer", 40, 0, 40, 40, expect.closeTo(28.577, 3), expect.closeTo(54.469, 3), target, against]); // oxfmt-ignore
   });
 
   test("a form, a group and all have a row of their own where they have a target; blank targets are none", () => {
-    const names = table([["Lesion", "Target"], ["all", 50], ["horn", 40], ["SU", 5], ["DD", null]]).map(([code]) => code); // prettier-ignore
+    const names = table([["Lesion", "Target"], ["all", 50], ["horn", 40], ["SU", 5], ["DD", null]]).map(([code]) => code); // oxfmt-ignore
     expect(names).toEqual(["Code", "U", "SU", "horn", "all"]);
   });
 
   test("a lesion with two targets is refused", () => {
-    expect(message(lesionTable, call([["Lesion", "Target"], ["SU", 5], ["Sole ulcer", 6]]))).toMatch(/SU twice/); // prettier-ignore
+    expect(message(lesionTable, call([["Lesion", "Target"], ["SU", 5], ["Sole ulcer", 6]]))).toMatch(/SU twice/); // oxfmt-ignore
   });
 
   test("an unknown target lesion is refused with its row", () => {
-    expect(message(lesionTable, call([["Lesion", "Target"], ["SUX", 5]]))).toMatch(/targets row 2 "Lesion".* SU/); // prettier-ignore
+    expect(message(lesionTable, call([["Lesion", "Target"], ["SUX", 5]]))).toMatch(/targets row 2 "Lesion".* SU/); // oxfmt-ignore
   });
 
   test("unknown lesions are counted in a last row", () => {
@@ -204,14 +204,14 @@ describe("HERD.LESION.SHARE", () => {
   // The limit is FEW_COWS_EXAMINED, one cow in twenty being five points.
   test("nineteen cows examined are a small number, twenty are not", () => {
     const remarks = (cows: number) =>
-      evaluate(lesionShare, [column(...Array.from({ length: cows }, (_, row) => row + 1)), column("DD", ...Array.from({ length: cows - 1 }, () => "none")), "DD"]).remarks; // prettier-ignore
+      evaluate(lesionShare, [column(...Array.from({ length: cows }, (_, row) => row + 1)), column("DD", ...Array.from({ length: cows - 1 }, () => "none")), "DD"]).remarks; // oxfmt-ignore
     expect(remarks(19)).toEqual(["Only 19 cows examined: a small number"]);
     expect(remarks(20)).toEqual([]);
   });
 
   test("a target at the very limit of a rate is within chance", () => {
     const interval = { low: 10, high: 20 };
-    expect([9.9, 10, 20, 20.1].map((target) => againstTarget(interval, target))).toEqual(["above", "within chance", "within chance", "below"]); // prettier-ignore
+    expect([9.9, 10, 20, 20.1].map((target) => againstTarget(interval, target))).toEqual(["above", "within chance", "within chance", "below"]); // oxfmt-ignore
   });
 
   test("needs sound cows in the rows", () => {

@@ -72,7 +72,7 @@ describe("recheck rules", () => {
 
   test("a third recheck needs a second before it, on an earlier day", () => {
     const three = (second: unknown, third: unknown) =>
-      recheckRules.read([["Lesion", "First recheck (days)", "Second recheck (days)", "Third recheck (days)"], ["SU", 7, second, third]], "rules"); // prettier-ignore
+      recheckRules.read([["Lesion", "First recheck (days)", "Second recheck (days)", "Third recheck (days)"], ["SU", 7, second, third]], "rules"); // oxfmt-ignore
     expect(three(14, 21)[0]).toMatchObject({ secondRecheckDays: 14, thirdRecheckDays: 21 });
     expect(() => three(14, 14)).toThrow("third recheck (14 d) after its second recheck (14 d)");
     expect(() => three("", 21)).toThrow("has a third recheck but no second recheck");

@@ -158,7 +158,7 @@ describe("TRIM.PLAN", () => {
         [75, 75],
         [82, 90],
       ])
-        // prettier-ignore
+        // oxfmt-ignore
         for (const lame of ["lame", "sound"])
           for (const lesion of [null, "SU", "DD", "TN", "AC", "HFV"])
             for (const step of plan(foot, ...toes, "hard horn", 3, lame, lesion))

@@ -28,7 +28,7 @@ describe("an argument that may be left out", () => {
   test.each([[null], [undefined], [""], [" \u00a0"], [0], [[[0]]], [[[null]]], [{ type: "String", basicValue: "" }], [{ type: "Double", basicValue: 0 }]])(
     "is left out as %j",
     (blank) => expect(evaluate(echo, [7, blank]).value).toBe(-7),
-  ); // prettier-ignore
+  ); // oxfmt-ignore
 
   test.each<[unknown, string]>([
     [[[null, null]], "1 row by 2 columns"],
@@ -50,7 +50,7 @@ describe("an argument that may be left out", () => {
   );
 
   test("is taken where it is there, alone or as a range of one cell", () => {
-    expect([3, [[3]], { type: "Double", basicValue: 3 }].map((given) => evaluate(echo, [7, given]).value)).toEqual([3, 3, 3]); // prettier-ignore
+    expect([3, [[3]], { type: "Double", basicValue: 3 }].map((given) => evaluate(echo, [7, given]).value)).toEqual([3, 3, 3]); // oxfmt-ignore
   });
 });
 
@@ -65,8 +65,8 @@ describe("a call as a whole", () => {
   });
 
   test("texts, answers and tables are results too; a number in them must be one", () => {
-    for (const result of ["low", "", true, false, [["a", 1], ["b", ""]]] as ResultValue[]) // prettier-ignore
-      expect(evaluate(twoArguments(() => result), [1]).value).toBe(result); // prettier-ignore
+    for (const result of ["low", "", true, false, [["a", 1], ["b", ""]]] as ResultValue[]) // oxfmt-ignore
+      expect(evaluate(twoArguments(() => result), [1]).value).toBe(result); // oxfmt-ignore
     for (const result of [
       Infinity,
       NaN,
@@ -75,7 +75,7 @@ describe("a call as a whole", () => {
         ["b", -Infinity],
       ],
     ] as ResultValue[])
-      // prettier-ignore
+      // oxfmt-ignore
       expect(refusalOf(() => evaluate(twoArguments(() => result), [1]))).toEqual({
         kind: "invalid",
         message:
@@ -115,7 +115,7 @@ describe("a number", () => {
     [{}, false, "x must be a number; got FALSE"],
     [{ whole: true }, 1.5, "x must be a whole number; got 1.5"],
     [{ whole: true, unit: "days" }, 1.5, "x must be a whole number of days; got 1.5"],
-    [{ min: 0, max: 1, exclusiveMin: true, unit: "m", reason: "so" }, 0, "x must be a number above 0 and up to 1 m (so); got 0"], // prettier-ignore
+    [{ min: 0, max: 1, exclusiveMin: true, unit: "m", reason: "so" }, 0, "x must be a number above 0 and up to 1 m (so); got 0"], // oxfmt-ignore
     [{ min: 0, max: 1, reason: "so" }, 1.1, "x must be a number from 0 to 1 (so); got 1.1"],
   ])("with %j and %j", (options, given, message) => expect(refused(options, given)).toBe(message));
 
@@ -142,7 +142,7 @@ test("a date that is text is a fault of the cell", () => {
 
 test("words are compared without case, spaces, hyphens and underscores", () => {
   const kind = choice(["all samples", "one"], { "no.": "one" });
-  expect(["All Samples", "all_samples", "ALL--SAMPLES", "allsamples", "all\u00a0samples"].map((word) => kind.read(word, "x"))).toEqual(Array(5).fill("all samples")); // prettier-ignore
+  expect(["All Samples", "all_samples", "ALL--SAMPLES", "allsamples", "all\u00a0samples"].map((word) => kind.read(word, "x"))).toEqual(Array(5).fill("all samples")); // oxfmt-ignore
   expect(kind.read("NO.", "x")).toBe("one");
   expect(refusalOf(() => kind.read("none", "x"))).toEqual({
     kind: "invalid",
@@ -160,8 +160,8 @@ describe("a settings table", () => {
   });
 
   test("reads a column that is there, one that is not, and a blank one", () => {
-    expect(rules.read([["Code", 5, "Days", "Block"], ["DD", null, 7, 0], ["SU", 1, 3, null]], "rules")).toEqual([{ lesion: "DD", days: 7, block: 0 }, { lesion: "SU", days: 3, block: undefined }]); // prettier-ignore
-    expect(rules.read([["Days", "Lesion"], [7, "DD"]], "rules")).toEqual([{ lesion: "DD", days: 7, block: undefined }]); // prettier-ignore
+    expect(rules.read([["Code", 5, "Days", "Block"], ["DD", null, 7, 0], ["SU", 1, 3, null]], "rules")).toEqual([{ lesion: "DD", days: 7, block: 0 }, { lesion: "SU", days: 3, block: undefined }]); // oxfmt-ignore
+    expect(rules.read([["Days", "Lesion"], [7, "DD"]], "rules")).toEqual([{ lesion: "DD", days: 7, block: undefined }]); // oxfmt-ignore
   });
 
   test.each<[string, unknown, string, string]>([
@@ -171,14 +171,14 @@ describe("a settings table", () => {
       "invalid",
       "rules must be a table with its headings in the first row and at least one row below",
     ],
-    ["headings alone", [["Lesion", "Days"]], "invalid", "rules must be a table with its headings in the first row and at least one row below"], // prettier-ignore
-    ["a list", [["Lesion"], "DD"], "invalid", "rules must be a table with its headings in the first row and at least one row below"], // prettier-ignore
-    ["a heading missing", [["Lesion", "Day"], ["DD", 7]], "invalid", 'rules must have a column headed "Days (max)" in its first row'], // prettier-ignore
-    ["rows of blanks", [["Lesion", "Days"], [0, ""], [null, " "]], "unavailable", "rules has no rows under its headings"], // prettier-ignore
-    ["a blank", [["Lesion", "Days"], ["DD", 7], ["SU", null]], "unavailable", 'rules row 3 "Days (max)" is blank: enter a number of 1 or more'], // prettier-ignore
-    ["a 0 for a blank", [["Lesion", "Days"], ["DD", 0]], "unavailable", 'rules row 2 "Days (max)" is blank: enter a number of 1 or more'], // prettier-ignore
-    ["an error", [["Lesion", "Days"], ["DD", "#N/A"]], "invalid", 'rules row 2 "Days (max)" holds the error #N/A: mend that cell first'], // prettier-ignore
-    ["a bad value", [["Lesion", "Days"], ["DD", 0.5]], "invalid", 'rules row 2 "Days (max)" must be a number of 1 or more (a test); got 0.5'], // prettier-ignore
+    ["headings alone", [["Lesion", "Days"]], "invalid", "rules must be a table with its headings in the first row and at least one row below"], // oxfmt-ignore
+    ["a list", [["Lesion"], "DD"], "invalid", "rules must be a table with its headings in the first row and at least one row below"], // oxfmt-ignore
+    ["a heading missing", [["Lesion", "Day"], ["DD", 7]], "invalid", 'rules must have a column headed "Days (max)" in its first row'], // oxfmt-ignore
+    ["rows of blanks", [["Lesion", "Days"], [0, ""], [null, " "]], "unavailable", "rules has no rows under its headings"], // oxfmt-ignore
+    ["a blank", [["Lesion", "Days"], ["DD", 7], ["SU", null]], "unavailable", 'rules row 3 "Days (max)" is blank: enter a number of 1 or more'], // oxfmt-ignore
+    ["a 0 for a blank", [["Lesion", "Days"], ["DD", 0]], "unavailable", 'rules row 2 "Days (max)" is blank: enter a number of 1 or more'], // oxfmt-ignore
+    ["an error", [["Lesion", "Days"], ["DD", "#N/A"]], "invalid", 'rules row 2 "Days (max)" holds the error #N/A: mend that cell first'], // oxfmt-ignore
+    ["a bad value", [["Lesion", "Days"], ["DD", 0.5]], "invalid", 'rules row 2 "Days (max)" must be a number of 1 or more (a test); got 0.5'], // oxfmt-ignore
   ])("refuses %s", (_, raw, kind, message) =>
     expect(refusalOf(() => rules.read(raw, "rules"))).toEqual({ kind, message }),
   );

@@ -73,7 +73,7 @@ test("a word is no day; text that looks like one is refused with what to do", ()
   expect(days.read(column("unknown", null), "days").noteRows).toBe(1);
   expect(() => date().read("soon", "when")).toThrow(/^when must be a date; got "soon"$/);
   for (const given of ["20/2/24", "45342"])
-    expect(() => date().read(given, "when")).toThrow(`when must be a date; got the text "${given}": turn the cell into a date`); // prettier-ignore
+    expect(() => date().read(given, "when")).toThrow(`when must be a date; got the text "${given}": turn the cell into a date`); // oxfmt-ignore
 });
 
 test("TRUE is neither a text nor a word, whatever the words", () => {
@@ -90,7 +90,7 @@ test("days lose their time of day", () => {
 test("a row of cells, or one cell, is a column too; a block is not", () => {
   expect(counts.read([[1, null, 3]], "counts").values).toEqual([1, null, 3]);
   expect(counts.read(4, "counts").values).toEqual([4]);
-  expect(() => counts.read([[1, 2], [3, 4]], "counts")).toThrow("one column; got 2 rows by 2 columns"); // prettier-ignore
+  expect(() => counts.read([[1, 2], [3, 4]], "counts")).toThrow("one column; got 2 rows by 2 columns"); // oxfmt-ignore
 });
 
 test("words have no numbers, and a 0 among them is a blank", () => {

@@ -65,7 +65,7 @@ describe("whole numbers from 1 to 255 take a byte each", () => {
 
   test("notes above a word that stands for 0 count once", () => {
     const parity = number({ min: 1, max: 9, whole: true, reason: "a test" });
-    const kind = scalarKind<number>({ ...parity, readCell: (cell, where) => (cell === "P0" ? 0 : parity.readCell(cell, where)) }); // prettier-ignore
+    const kind = scalarKind<number>({ ...parity, readCell: (cell, where) => (cell === "P0" ? 0 : parity.readCell(cell, where)) }); // oxfmt-ignore
     const read = columnOf(kind, { notes: "leave out words" }).read(column(2, "dry", "P0", "dry", 3), "x");
     expect([read.values, read.noteRows]).toEqual([[2, null, 0, null, 3], 2]);
   });
@@ -76,7 +76,7 @@ describe("other numbers", () => {
     const limits = { min: -2.5, max: 300.5 };
     expect(read(limits, -2.5, 300.5).values).toEqual([-2.5, 300.5]);
     for (const odd of [-2.500001, 300.500001])
-      expect(refusalOf(() => read(limits, 0, odd)).message).toBe(`x row 2 must be a number from -2.5 to 300.5 (a test); got ${odd}`); // prettier-ignore
+      expect(refusalOf(() => read(limits, 0, odd)).message).toBe(`x row 2 must be a number from -2.5 to 300.5 (a test); got ${odd}`); // oxfmt-ignore
   });
 
   test("whole ones of a wide range", () => {
@@ -85,7 +85,7 @@ describe("other numbers", () => {
     expect(lengths.values).toEqual([0, 100_000, null, null, 3]);
     expect(lengths.values).toBe(lengths.values);
     expect([lengths.at(0), lengths.at(2), lengths.noteRows]).toEqual([0, null, 1]);
-    expect(refusalOf(() => read(wide, 1, 2.5)).message).toBe("x row 2 must be a whole number from 0 to 100000 (a test); got 2.5"); // prettier-ignore
+    expect(refusalOf(() => read(wide, 1, 2.5)).message).toBe("x row 2 must be a whole number from 0 to 100000 (a test); got 2.5"); // oxfmt-ignore
   });
 
   test("of any kind of column are found without a list of their own", () => {
@@ -112,8 +112,8 @@ describe("text among numbers", () => {
   });
 
   test("that looks like a number or a date is no heading and no note", () => {
-    expect(refusalOf(() => read({}, "12", 5)).message).toBe('x row 1 must be a number; got the text "12": turn the cell into a number'); // prettier-ignore
-    expect(refusalOf(() => days().read(column("20/2/24", 45_000), "days")).message).toBe('days row 1 must be a date; got the text "20/2/24": turn the cell into a date'); // prettier-ignore
+    expect(refusalOf(() => read({}, "12", 5)).message).toBe('x row 1 must be a number; got the text "12": turn the cell into a number'); // oxfmt-ignore
+    expect(refusalOf(() => days().read(column("20/2/24", 45_000), "days")).message).toBe('days row 1 must be a date; got the text "20/2/24": turn the cell into a date'); // oxfmt-ignore
     expect(refusalOf(() => read({}, 5, "20/2/24")).message).toBe('x row 2 must be a number; got "20/2/24"');
   });
 
@@ -135,7 +135,7 @@ describe("text among numbers", () => {
     // 1 March 1900 is serial 61, 31 December 9999 serial 2958465.
     expect(days().read(column(61, 2_958_465.5, 0), "days").values).toEqual([61, 2_958_465, null]);
     for (const odd of [60, 2_958_466])
-      expect(refusalOf(() => days().read(column(odd), "days")).message).toBe(`days row 1 must be a date from 1900-03-01 to 9999-12-31; got ${odd}`); // prettier-ignore
+      expect(refusalOf(() => days().read(column(odd), "days")).message).toBe(`days row 1 must be a date from 1900-03-01 to 9999-12-31; got ${odd}`); // oxfmt-ignore
     expect(days().name).toBe("column of dates");
     expect(days().must).toBe("a column, each row a date");
     expect(days().limits).toEqual({ min: 61, max: 2_958_465, whole: true, reason: "the days a worksheet can show" });
@@ -165,8 +165,8 @@ describe("rows that are no one cell", () => {
   });
 
   test("a block is refused, a list laid across and a lone cell are read", () => {
-    expect(refusalOf(() => columnOf(number(), { notes: "leave out" }).read([[1, 2], [3, 4]], "x"))).toEqual({ kind: "invalid", message: "x must be one column; got 2 rows by 2 columns" }); // prettier-ignore
-    expect(refusalOf(() => columnOf(number(), { notes: "leave out" }).read([], "x"))).toEqual({ kind: "invalid", message: "x must be a column of cells" }); // prettier-ignore
+    expect(refusalOf(() => columnOf(number(), { notes: "leave out" }).read([[1, 2], [3, 4]], "x"))).toEqual({ kind: "invalid", message: "x must be one column; got 2 rows by 2 columns" }); // oxfmt-ignore
+    expect(refusalOf(() => columnOf(number(), { notes: "leave out" }).read([], "x"))).toEqual({ kind: "invalid", message: "x must be a column of cells" }); // oxfmt-ignore
     const kind = columnOf(number(), { notes: "leave out" });
     expect(kind.read([[1, "dry", 3]], "x").noteRows).toBe(1);
     expect(kind.read(null, "x").values).toEqual([null]);

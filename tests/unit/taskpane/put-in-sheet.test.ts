@@ -23,7 +23,7 @@ const wanted = {
   references: () => Promise.resolve(ownReferences([], false)),
 };
 
-const sheet = (name: string, rows: PlainSheet["rows"]): PlainSheet => ({ name, rows, tables: [], days: [], formulas: [], merges: [] }); // prettier-ignore
+const sheet = (name: string, rows: PlainSheet["rows"]): PlainSheet => ({ name, rows, tables: [], days: [], formulas: [], merges: [] }); // oxfmt-ignore
 
 function ports() {
   return portsOn(

@@ -92,12 +92,12 @@ export const hostileBooks: Readonly<Record<string, () => Uint8Array>> = {
   "an old workbook renamed": () =>
     Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, ...Array(600).fill(0)]),
   "a workbook under a password": () =>
-    Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, ...Array(504).fill(0), ...Buffer.from("EncryptedPackage", "utf16le")]), // prettier-ignore
+    Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, ...Array(504).fill(0), ...Buffer.from("EncryptedPackage", "utf16le")]), // oxfmt-ignore
   "a zip file of pictures": () => zipSync({ "a.png": Uint8Array.from([0x89, 0x50]), "b/c.jpg": strToU8("no picture") }),
-  "a text document": () => zipSync({ ...handMadeParts(everything()), "_rels/.rels": strToU8(relationships(["rId1", "officeDocument", "word/document.xml"])), "word/document.xml": strToU8("<document/>") }), // prettier-ignore
+  "a text document": () => zipSync({ ...handMadeParts(everything()), "_rels/.rels": strToU8(relationships(["rId1", "officeDocument", "word/document.xml"])), "word/document.xml": strToU8("<document/>") }), // oxfmt-ignore
   "an empty zip file": () => zipSync({}),
   "only pictures on its sheets": () =>
-    cells("", { parts: { "xl/media/image1.png": Uint8Array.from([0x89, 0x50, 0x4e, 0x47]) }, afterCells: '<drawing r:id="rId9" xmlns:r="urn:r"/>' }), // prettier-ignore
+    cells("", { parts: { "xl/media/image1.png": Uint8Array.from([0x89, 0x50, 0x4e, 0x47]) }, afterCells: '<drawing r:id="rId9" xmlns:r="urn:r"/>' }), // oxfmt-ignore
   "a part of 16 MB of one letter": () => zipSync({ ...handMadeParts(everything()), "xl/media/big.bin": inflated(16) }),
   "a sheet of 16 MB of one letter": () =>
     zipSync({ ...handMadeParts(everything()), "xl/worksheets/sheet1.xml": inflated(16) }),
@@ -107,30 +107,30 @@ export const hostileBooks: Readonly<Record<string, () => Uint8Array>> = {
   "two thousand rows that reach to the last column": () =>
     cells(Array.from({ length: 2000 }, (_, row) => `<row><c r="XFD${row + 1}"><v>1</v></c></row>`).join("")),
   "entities that unfold": () =>
-    handMade(everything({ parts: { "xl/sharedStrings.xml": `${unfolding(9)}<sst><si><t>&e9;</t></si></sst>`, "xl/_rels/workbook.xml.rels": allRelated() } })), // prettier-ignore
+    handMade(everything({ parts: { "xl/sharedStrings.xml": `${unfolding(9)}<sst><si><t>&e9;</t></si></sst>`, "xl/_rels/workbook.xml.rels": allRelated() } })), // oxfmt-ignore
   "an entity that reads a file": () =>
-    handMade(everything({ parts: { "xl/sharedStrings.xml": '<!DOCTYPE sst [<!ENTITY x SYSTEM "file:///etc/passwd">]><sst><si><t>&x;</t></si></sst>', "xl/_rels/workbook.xml.rels": allRelated() } })), // prettier-ignore
+    handMade(everything({ parts: { "xl/sharedStrings.xml": '<!DOCTYPE sst [<!ENTITY x SYSTEM "file:///etc/passwd">]><sst><si><t>&x;</t></si></sst>', "xl/_rels/workbook.xml.rels": allRelated() } })), // oxfmt-ignore
   "elements ten thousand deep": () => cells("<row>".repeat(10_000) + "</row>".repeat(10_000)),
   "ten thousand deep outside the cells": () =>
     cells("", { afterCells: "<extLst>".repeat(10_000) + "</extLst>".repeat(10_000) }),
   "a sheet that is its own table": () =>
     cells("", { parts: { "xl/worksheets/_rels/sheet1.xml.rels": relationships(["rId1", "table", "sheet1.xml"]) } }),
   "a workbook that is its own sheet": () =>
-    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "workbook.xml"], ["rId2", "worksheet", "workbook.xml"]) } })), // prettier-ignore
+    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "workbook.xml"], ["rId2", "worksheet", "workbook.xml"]) } })), // oxfmt-ignore
   "relationships that point to themselves": () =>
-    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "_rels/workbook.xml.rels"]) } })), // prettier-ignore
+    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "_rels/workbook.xml.rels"]) } })), // oxfmt-ignore
   "one sheet a thousand times": () =>
-    handMade({ sheets: Object.fromEntries(Array.from({ length: 1000 }, (_, index) => [`S${index}`, ""])), parts: { "xl/_rels/workbook.xml.rels": relationships(...Array.from({ length: 1000 }, (_, index) => [`rId${index + 1}`, "worksheet", "worksheets/sheet1.xml"] as const)) } }), // prettier-ignore
+    handMade({ sheets: Object.fromEntries(Array.from({ length: 1000 }, (_, index) => [`S${index}`, ""])), parts: { "xl/_rels/workbook.xml.rels": relationships(...Array.from({ length: 1000 }, (_, index) => [`rId${index + 1}`, "worksheet", "worksheets/sheet1.xml"] as const)) } }), // oxfmt-ignore
   "relationships that leave the file": () =>
-    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "../../../../etc/passwd"], ["rId2", "worksheet", "https://example.invalid/sheet.xml"]) } })), // prettier-ignore
+    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "../../../../etc/passwd"], ["rId2", "worksheet", "https://example.invalid/sheet.xml"]) } })), // oxfmt-ignore
   "a main part called constructor": () =>
     handMade(everything({ parts: { "_rels/.rels": relationships(["rId1", "officeDocument", "constructor"]) } })),
   "a sheet called __proto__ inside the zip": () =>
-    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "/__proto__"], ["rId2", "worksheet", "/toString"]) } })), // prettier-ignore
+    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "/__proto__"], ["rId2", "worksheet", "/toString"]) } })), // oxfmt-ignore
   "styles called constructor": () =>
-    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "worksheets/sheet1.xml"], ["rId3", "styles", "/constructor"]) } })), // prettier-ignore
+    handMade(everything({ parts: { "xl/_rels/workbook.xml.rels": relationships(["rId1", "worksheet", "worksheets/sheet1.xml"], ["rId3", "styles", "/constructor"]) } })), // oxfmt-ignore
   "links to other workbooks": () =>
-    handMade(everything({ workbook: '<externalReferences><externalReference r:id="rId8"/></externalReferences>', parts: { "xl/externalLinks/externalLink1.xml": "<externalLink/>", "xl/_rels/workbook.xml.rels": '<Relationships><Relationship Id="rId1" Type="x/worksheet" Target="https://example.invalid/s.xml" TargetMode="External"/></Relationships>' } })), // prettier-ignore
+    handMade(everything({ workbook: '<externalReferences><externalReference r:id="rId8"/></externalReferences>', parts: { "xl/externalLinks/externalLink1.xml": "<externalLink/>", "xl/_rels/workbook.xml.rels": '<Relationships><Relationship Id="rId1" Type="x/worksheet" Target="https://example.invalid/s.xml" TargetMode="External"/></Relationships>' } })), // oxfmt-ignore
   "a table over the whole sheet": () =>
     handMade(everything({ parts: tableParts("Findings", ["Cow"], "A1:XFD1048576") })),
   "a table beyond the sheet": () => handMade(everything({ parts: tableParts("Findings", ["Cow"], "A1:ZZZ9999999") })),
@@ -143,7 +143,7 @@ export const hostileBooks: Readonly<Record<string, () => Uint8Array>> = {
   "a column beyond the last": () => cells('<row r="1"><c r="ZZZ1"><v>1</v></c></row>'),
   "a cell in the last corner": () => cells('<row r="1048576"><c r="XFD1048576"><v>1</v></c></row>'),
   "styles below zero and none": () =>
-    cells('<row r="1"><c r="A1" s="-1"><v>1</v></c><c r="B1" s="NaN"><v>1</v></c><c r="C1" s="999999999"><v>1</v></c><c r="D1" s="0.5"><v>1</v></c></row>'), // prettier-ignore
+    cells('<row r="1"><c r="A1" s="-1"><v>1</v></c><c r="B1" s="NaN"><v>1</v></c><c r="C1" s="999999999"><v>1</v></c><c r="D1" s="0.5"><v>1</v></c></row>'), // oxfmt-ignore
   "columns from below zero to 1e9": () =>
     handMade(
       everything({ afterCells: '<cols><col min="-5" max="1000000000" width="-3"/><col min="x" max="y"/></cols>' }),
@@ -153,34 +153,34 @@ export const hostileBooks: Readonly<Record<string, () => Uint8Array>> = {
       afterCells: '<mergeCells><mergeCell ref="A1:XFD1048576"/><mergeCell ref="A1:ZZZ9999999"/></mergeCells>',
     }),
   "rules over cells that are not there": () =>
-    cells("", { afterCells: '<dataValidations><dataValidation type="list" sqref="A0 ZZZ9:A1 A1:A9999999"><formula1>1</formula1></dataValidation></dataValidations>' }), // prettier-ignore
+    cells("", { afterCells: '<dataValidations><dataValidation type="list" sqref="A0 ZZZ9:A1 A1:A9999999"><formula1>1</formula1></dataValidation></dataValidations>' }), // oxfmt-ignore
   "an array formula over the whole sheet": () =>
     cells('<row r="1"><c r="A1" cm="1"><f t="array" ref="A1:XFD1048576">1</f><v>1</v></c><c r="B1"><v>2</v></c></row>'),
   "ten thousand array formulas": () =>
-    cells(Array.from({ length: 10_000 }, (_, row) => `<row><c cm="1"><f t="array" ref="A${row + 1}:B${row + 1}">1</f><v>1</v></c><c><v>2</v></c></row>`).join("")), // prettier-ignore
+    cells(Array.from({ length: 10_000 }, (_, row) => `<row><c cm="1"><f t="array" ref="A${row + 1}:B${row + 1}">1</f><v>1</v></c><c><v>2</v></c></row>`).join("")), // oxfmt-ignore
   "a shared formula that has no number": () =>
-    cells('<row r="1"><c r="A1"><f t="shared" si="x" ref="A1:A2">B1</f></c><c r="A2"><f t="shared" si="x"/></c><c r="A3"><f t="shared"/></c></row>'), // prettier-ignore
+    cells('<row r="1"><c r="A1"><f t="shared" si="x" ref="A1:A2">B1</f></c><c r="A2"><f t="shared" si="x"/></c><c r="A3"><f t="shared"/></c></row>'), // oxfmt-ignore
   "a formula of 40,000 letters": () => cells(formulas([`"${"a".repeat(40_000)}"`])),
   "a formula 5,000 brackets deep": () => cells(formulas(["(".repeat(5000) + "1" + ")".repeat(5000)])),
   "a formula that ends in the middle": () => cells(formulas(['SUM(A1,"'])),
   "a formula of signs": () => cells(formulas(["=+-@{}[]()!':;,"])),
   "a name that is a formula without end": () =>
-    handMade(everything({ workbook: `<definedNames><definedName name="Loop">Loop</definedName><definedName name="Deep">${"(".repeat(3000)}</definedName></definedNames>` })), // prettier-ignore
+    handMade(everything({ workbook: `<definedNames><definedName name="Loop">Loop</definedName><definedName name="Deep">${"(".repeat(3000)}</definedName></definedNames>` })), // oxfmt-ignore
   "a text number that is not in the list": () =>
     cells('<row r="1"><c r="A1" t="s"><v>99</v></c><c r="B1" t="s"><v>-1</v></c></row>'),
   "numbers that are none": () =>
     cells('<row r="1"><c r="A1"><v>NaN</v></c><c r="B1"><v>1e999</v></c><c r="C1"><v>twelve</v></c></row>'),
   "two tables of one name": () =>
-    handMade(everything({ parts: { "xl/worksheets/_rels/sheet1.xml.rels": relationships(["rId1", "table", "../tables/table1.xml"], ["rId2", "table", "../tables/table1.xml"]) } })), // prettier-ignore
+    handMade(everything({ parts: { "xl/worksheets/_rels/sheet1.xml.rels": relationships(["rId1", "table", "../tables/table1.xml"], ["rId2", "table", "../tables/table1.xml"]) } })), // oxfmt-ignore
   "a table whose part is missing": () =>
-    handMade(everything({ parts: { "xl/worksheets/_rels/sheet1.xml.rels": relationships(["rId1", "table", "../tables/none.xml"]) } })), // prettier-ignore
+    handMade(everything({ parts: { "xl/worksheets/_rels/sheet1.xml.rels": relationships(["rId1", "table", "../tables/none.xml"]) } })), // oxfmt-ignore
   "a frozen pane at row -1": () =>
-    cells("", { afterCells: '<sheetViews><sheetView zoomScale="-9"><pane state="frozen" ySplit="-1" xSplit="NaN"/></sheetView></sheetViews>' }), // prettier-ignore
+    cells("", { afterCells: '<sheetViews><sheetView zoomScale="-9"><pane state="frozen" ySplit="-1" xSplit="NaN"/></sheetView></sheetViews>' }), // oxfmt-ignore
   ...Object.fromEntries(
     TRICKY_NAMES.flatMap((name) => [
       [`a sheet named ${name}`, () => handMade({ sheets: { [`${name}`]: CELLS, Other: "" } })],
       [`a table named ${name}`, () => handMade(everything({ parts: tableParts(name, ["Cow", "Date", "Lesion"]) }))],
-      [`a defined name ${name}`, () => handMade(everything({ workbook: `<definedNames><definedName name="${name}">Cows!$A$1</definedName></definedNames>` }))], // prettier-ignore
+      [`a defined name ${name}`, () => handMade(everything({ workbook: `<definedNames><definedName name="${name}">Cows!$A$1</definedName></definedNames>` }))], // oxfmt-ignore
       [`a part named ${name}`, () => handMade(everything({ parts: { [`xl/${name}`]: "<x/>" } }))],
     ]),
   ),

@@ -152,7 +152,7 @@ describe("computed and saved", () => {
       const { code } = await recalc(
         handMade(
           everything({
-            sheets: { [`${name}`]: '<row r="1"><c r="A1" t="inlineStr"><is><t>' + name + '</t></is></c></row><row r="2"><c r="A2"><v>7</v></c><c r="C2"><f>A2+1</f></c></row>', Other: "" }, // prettier-ignore
+            sheets: { [`${name}`]: '<row r="1"><c r="A1" t="inlineStr"><is><t>' + name + '</t></is></c></row><row r="2"><c r="A2"><v>7</v></c><c r="C2"><f>A2+1</f></c></row>', Other: "" }, // oxfmt-ignore
             parts: tableParts(name, [name], "A1:A2"),
             workbook: `<definedNames><definedName name="${name}">'${name}'!$A$2</definedName></definedNames>`,
           }),

@@ -46,9 +46,9 @@ function farmTable(table: StartTable): StartTable {
 function mappingOf(tables: readonly StartTable[]): StartTable {
   const rows = tables.flatMap(
     ({ name, sheet }) =>
-    Object.entries(FARM[name]?.headings ?? {}).map(([ours, theirs]) => [name, ours, sheet, farmName(name), theirs, null, null, null, null]), // prettier-ignore
+    Object.entries(FARM[name]?.headings ?? {}).map(([ours, theirs]) => [name, ours, sheet, farmName(name), theirs, null, null, null, null]), // oxfmt-ignore
   );
-  return { name: "Mapping", sheet: "Mapping", address: "A1", headings: mappingTable.columns.map(({ heading }) => heading), rows }; // prettier-ignore
+  return { name: "Mapping", sheet: "Mapping", address: "A1", headings: mappingTable.columns.map(({ heading }) => heading), rows }; // oxfmt-ignore
 }
 
 function farmUser(other: OtherUser): OtherUser {

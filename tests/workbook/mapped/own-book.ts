@@ -39,7 +39,7 @@ export function openFarmBook(plain: PlainBook): OpenFarmBook {
 
 export async function write(tables: TablePort, writes: TableWrites): Promise<void> {
   if ("create" in writes) await tables.createTable(writes.create);
-  else if (writes.changes.length > 0) await tables.save({ id: `writes ${Math.random()}`, title: "set up", changes: writes.changes }); // prettier-ignore
+  else if (writes.changes.length > 0) await tables.save({ id: `writes ${Math.random()}`, title: "set up", changes: writes.changes }); // oxfmt-ignore
 }
 
 /** The book with the mapping as it is guessed and the words as they are proposed, both confirmed. */

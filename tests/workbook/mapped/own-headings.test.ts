@@ -57,7 +57,7 @@ test("its lists are listed and read as ours", async () => {
   ]);
   expect(findings.columns.map(({ heading }) => heading)).toEqual([
     "Date", "Cow", "Foot", "Claw", "Lesion", "Stage", "Toe mm", "Measured from", "Treatment", "Next look", "Note", "Drug", "Withdrawal",
-  ]); // prettier-ignore
+  ]); // oxfmt-ignore
 });
 
 test("a finding is written below the list in the farm's words, units and dates, and taken back", async () => {
@@ -66,19 +66,19 @@ test("a finding is written below the list in the farm's words, units and dates, 
   const save = saveOf({
     append: "Findings",
     rows: [
-      { Date: { day: day("2026-09-02") }, Cow: 12, Foot: "LH", Claw: "outer", Lesion: "SU", "Toe mm": 82, "Measured from": "skin-horn line", Treatment: "trim, block", "Next look": { day: day("2026-09-30") }, Note: "=quiet cow" }, // prettier-ignore
+      { Date: { day: day("2026-09-02") }, Cow: 12, Foot: "LH", Claw: "outer", Lesion: "SU", "Toe mm": 82, "Measured from": "skin-horn line", Treatment: "trim, block", "Next look": { day: day("2026-09-30") }, Note: "=quiet cow" }, // oxfmt-ignore
       { Date: { day: day("2026-09-12") }, Cow: 15, Foot: "RF", Claw: "inner", Lesion: "DD" },
       { Date: { day: day("2026-09-12") }, Cow: 18, Lesion: "none" },
     ],
   });
   await open.tables.save(save);
-  expect(await feetRow(last + 1)).toEqual(["02/09/2026", 12, "left back", "outside", "sole ulcer", null, 8.2, "hairline", "trim, block", day("2026-09-30"), null, null, "=quiet cow"]); // prettier-ignore
+  expect(await feetRow(last + 1)).toEqual(["02/09/2026", 12, "left back", "outside", "sole ulcer", null, 8.2, "hairline", "trim, block", day("2026-09-30"), null, null, "=quiet cow"]); // oxfmt-ignore
   // No front foot stands in the list, and two words for digital dermatitis do: the codes are written.
   expect((await feetRow(last + 2)).slice(0, 5)).toEqual(["12/09/2026", 15, "RF", "inside", "DD"]);
   expect((await feetRow(last + 3)).slice(0, 5)).toEqual(["12/09/2026", 18, null, null, "clean"]);
   const read = await open.tables.readTable("Findings");
   expect(read.rowCount).toBe(findings.rowCount + 3);
-  expect(read.rows.at(-3)!.slice(0, 9)).toEqual([day("2026-09-02"), 12, "LH", "outer", "SU", null, 82, "skin-horn line", "trim, block"]); // prettier-ignore
+  expect(read.rows.at(-3)!.slice(0, 9)).toEqual([day("2026-09-02"), 12, "LH", "outer", "SU", null, 82, "skin-horn line", "trim, block"]); // oxfmt-ignore
   expect(open.tables.pastSaves()).toEqual([{ id: save.id, title: save.title }]);
   await open.tables.save(save);
   expect((await open.tables.readTable("Findings")).rowCount).toBe(findings.rowCount + 3);
@@ -103,7 +103,7 @@ test("a word that someone changed for another of the same meaning is a change to
   const index = findings.rows.findIndex((row) => row[4] === "DD");
   const word = (await feetRow(HEADINGS_AT + 1 + index))[4]!;
   const other = word === "digi" ? "hairy wart" : "digi";
-  await open.book.changeCells({ id: "other", title: "", cells: [{ sheet: FEET, address: `E${HEADINGS_AT + 2 + index}`, was: word, set: other }] }); // prettier-ignore
+  await open.book.changeCells({ id: "other", title: "", cells: [{ sheet: FEET, address: `E${HEADINGS_AT + 2 + index}`, was: word, set: other }] }); // oxfmt-ignore
   const save = saveOf({ update: rowAsRead(findings, index), set: { Note: "better" } });
   expect(await refusedAs(open.tables.save(save), "changed")).toMatch(/What found.*(digi|hairy wart)/);
 });
@@ -112,7 +112,7 @@ test("what the farm has no column for is refused before anything is written, and
   const before = await open.book.readBook();
   const row = { Date: { day: day("2026-09-02") }, Cow: 12, Lesion: "SU" };
   const message = await refusedAs(
-    open.tables.save(saveOf({ append: "Scores", rows: [{ Date: { day: day("2026-09-02") }, Cow: 12, Score: 2 }] }, { append: "Findings", rows: [{ ...row, Zone: 4 }] })), // prettier-ignore
+    open.tables.save(saveOf({ append: "Scores", rows: [{ Date: { day: day("2026-09-02") }, Cow: 12, Score: 2 }] }, { append: "Findings", rows: [{ ...row, Zone: 4 }] })), // oxfmt-ignore
     "column-missing",
   );
   expect(message).toMatch(/Feet 2026.*Zone/);
@@ -135,7 +135,7 @@ test("a save into a table and a plain range is whole, or not there, and is taken
   await open.tables.takeBack(save.id);
   expect(cellsOf(await open.book.readBook())).toEqual(cellsOf(before));
 
-  const late = { update: { ...rowAsRead(findings, 3), cells: { ...rowAsRead(findings, 3).cells, Note: "other" } }, set: { Note: "x" } }; // prettier-ignore
+  const late = { update: { ...rowAsRead(findings, 3), cells: { ...rowAsRead(findings, 3).cells, Note: "other" } }, set: { Note: "x" } }; // oxfmt-ignore
   await refusedAs(open.tables.save(saveOf(gone, late)), "changed");
   expect(cellsOf(await open.book.readBook())).toEqual(cellsOf(before));
 });
@@ -163,7 +163,7 @@ test("whichever step fails, a save over both is whole or not there, and saving a
     if (outcome === "failed") expect(cellsOf(await trial.book.readBook())).toEqual(cellsOf(before));
     if (outcome !== "saved") await trial.tables.save(save);
     const [written, scores] = [await trial.tables.readTable("Cows"), await trial.tables.readTable("Scores")];
-    expect([after, outcome, written.rows[5]!.at(-1), scores.rows.at(-1)]).toEqual([after, outcome, "dry", [day("2026-09-02"), 12, 2]]); // prettier-ignore
+    expect([after, outcome, written.rows[5]!.at(-1), scores.rows.at(-1)]).toEqual([after, outcome, "dry", [day("2026-09-02"), 12, 2]]); // oxfmt-ignore
     expect(scores.rowCount).toBe((await open.tables.readTable("Scores")).rowCount + 1);
   }
 });
@@ -171,7 +171,7 @@ test("whichever step fails, a save over both is whole or not there, and saving a
 test("two who save at once below the same plain range both find their row", async () => {
   const other = (await import("../../../src/herd/mapped-port/mapped-tables")).mappedTables(open.raw, open.book);
   const row = (cow: number) => ({ append: "Scores", rows: [{ Date: { day: day("2026-09-02") }, Cow: cow, Score: 1 }] });
-  await Promise.all([open.tables.save(saveOf(row(501))), other.save(saveOf(row(502))), open.tables.save(saveOf(row(503)))]); // prettier-ignore
+  await Promise.all([open.tables.save(saveOf(row(501))), other.save(saveOf(row(502))), open.tables.save(saveOf(row(503)))]); // oxfmt-ignore
   const { rows } = await open.tables.readTable("Scores");
   expect(
     rows
@@ -182,8 +182,8 @@ test("two who save at once below the same plain range both find their row", asyn
 });
 
 test("a column that is gone is said with its sentence; other tables go on", async () => {
-  await open.book.changeCells({ id: "other", title: "", cells: [{ sheet: FEET, address: `E${HEADINGS_AT + 1}`, was: "What found", set: "Butterfat" }] }); // prettier-ignore
-  expect(await refusedAs(open.tables.readTable("Findings"), "column-missing")).toMatch(/Findings, Lesion: no heading of the sheet Feet 2026 is "What found" any more/); // prettier-ignore
+  await open.book.changeCells({ id: "other", title: "", cells: [{ sheet: FEET, address: `E${HEADINGS_AT + 1}`, was: "What found", set: "Butterfat" }] }); // oxfmt-ignore
+  expect(await refusedAs(open.tables.readTable("Findings"), "column-missing")).toMatch(/Findings, Lesion: no heading of the sheet Feet 2026 is "What found" any more/); // oxfmt-ignore
   expect((await open.tables.listTables()).map(({ name }) => name)).toContain("Findings");
   expect((await open.tables.readTable("Scores")).rowCount).toBeGreaterThan(0);
 });
@@ -192,7 +192,7 @@ test("a totals row at the end of a plain range keeps new rows from going below i
   const sheets = own.sheets.map((sheet) => {
     if (sheet.name !== "Walking") return sheet;
     const row = sheet.rows.length;
-    return { ...sheet, rows: [...sheet.rows, ["Total", null, 12]], formulas: [{ firstRow: row, lastRow: row, firstColumn: 2, lastColumn: 2 }] }; // prettier-ignore
+    return { ...sheet, rows: [...sheet.rows, ["Total", null, 12]], formulas: [{ firstRow: row, lastRow: row, firstColumn: 2, lastColumn: 2 }] }; // oxfmt-ignore
   });
   const totals = await openSetUp({ sheets });
   const save = saveOf({ append: "Scores", rows: [{ Date: { day: day("2026-09-02") }, Cow: 12, Score: 2 }] });

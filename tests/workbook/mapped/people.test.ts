@@ -25,7 +25,7 @@ function plannedSave({ phase, error }: RecordState) {
   return phase.planned.save;
 }
 
-const typed = (field: Extract<RecordEvent, { type: "typed" }>["field"], text: string): RecordEvent => ({ type: "typed", field, text }); // prettier-ignore
+const typed = (field: Extract<RecordEvent, { type: "typed" }>["field"], text: string): RecordEvent => ({ type: "typed", field, text }); // oxfmt-ignore
 
 test("the secretary records a finding in her own book, and its recheck is due", async () => {
   const { tables, book } = await openSetUp(own);

@@ -42,21 +42,21 @@ const farm = book(
     "Bestand",
     [
       ["Kuh", "Geburt", "Lakt.", "Kalbung", "Trockenstellen", "Zugang", "Abgang", "Gruppe"],
-      ...herd.cows.map((row): PlainCell[] => [row.cow, row.born, row.lactation, row.calved, row.dryOff, row.entered, row.left, inWords(GROUPS, row.group)]), // prettier-ignore
+      ...herd.cows.map((row): PlainCell[] => [row.cow, row.born, row.lactation, row.calved, row.dryOff, row.entered, row.left, inWords(GROUPS, row.group)]), // oxfmt-ignore
     ],
     { table: "Bestand", days: [1, 3, 4, 5, 6] },
   ),
   sheet("Klauen", [
-    ["Kuh", "Datum", "Lakt.", "Melktag", "Bein", "Klaue", "Zone", "Befund", "Stadium", "Grad", "Klauenlänge (cm)", "gemessen ab", "Behandlung", "kontrolliert am", "Verlauf", "nächste Kontrolle", "erledigt am", "Bemerkung"], // prettier-ignore
+    ["Kuh", "Datum", "Lakt.", "Melktag", "Bein", "Klaue", "Zone", "Befund", "Stadium", "Grad", "Klauenlänge (cm)", "gemessen ab", "Behandlung", "kontrolliert am", "Verlauf", "nächste Kontrolle", "erledigt am", "Bemerkung"], // oxfmt-ignore
     ...herd.findings.map((row): PlainCell[] => [
       row.cow, german(row.date), row.lactation, row.daysInMilk, inWords(FEET, row.foot), inWords(CLAWS, row.claw), row.zone, row.lesion, row.stage, row.severity,
       typeof row.toeMm === "number" ? row.toeMm / 10 : null, inWords(FROM, row.measuredFrom), row.treatment, german(row.seenAgain), inWords(OUTCOMES, row.outcome), german(row.nextLook), german(row.closedOn), row.note,
-    ]), // prettier-ignore
+    ]), // oxfmt-ignore
   ]),
-  sheet("Gang", [["Datum", "Kuh", "Gangnote"], ...herd.scores.map((row): PlainCell[] => [row.date, row.cow, row.score])], { days: [0] }), // prettier-ignore
+  sheet("Gang", [["Datum", "Kuh", "Gangnote"], ...herd.scores.map((row): PlainCell[] => [row.date, row.cow, row.score])], { days: [0] }), // oxfmt-ignore
 );
 
-const own = openFarmBook(book(ourSheet(cowsTable, herd.cows), ourSheet(findingsTable, herd.findings), ourSheet(scoresTable, herd.scores))); // prettier-ignore
+const own = openFarmBook(book(ourSheet(cowsTable, herd.cows), ourSheet(findingsTable, herd.findings), ourSheet(scoresTable, herd.scores))); // oxfmt-ignore
 
 let mapped: TablePort;
 beforeAll(async () => {

@@ -55,11 +55,11 @@ describe("the adviser's template", () => {
   test("has every block on a sheet of its own, all tables, and no rows", () => {
     const titles = book.sheets.map(({ cells }) => cells.find(({ row, column }) => row + column === 0)?.value);
     for (const block of gallery) expect(titles).toContain(block.title);
-    const lists = ["Cows", "Findings", "Scores", "Tests"].map((name) => book.sheets.find((sheet) => sheet.name === name)!); // prettier-ignore
+    const lists = ["Cows", "Findings", "Scores", "Tests"].map((name) => book.sheets.find((sheet) => sheet.name === name)!); // oxfmt-ignore
     for (const { cells, tables } of lists) {
       const { area } = tables[0]!;
       expect(area.lastRow - area.firstRow).toBe(1);
-      expect(cells.filter(({ row, value, formula }) => row > area.firstRow && value !== null && formula === undefined)).toEqual([]); // prettier-ignore
+      expect(cells.filter(({ row, value, formula }) => row > area.firstRow && value !== null && formula === undefined)).toEqual([]); // oxfmt-ignore
     }
   });
 

@@ -7,7 +7,7 @@ import type { CheckedTable } from "../checked-table";
 function keysOf(table: CheckedTable): readonly string[] {
   if (table.name === "Cows") return ["cow"];
   if (table.name !== "Findings") return ["cow", "date"];
-  return inputColumns(table.mapped.definition).map(({ key }) => key).filter((key) => key !== "note"); // prettier-ignore
+  return inputColumns(table.mapped.definition).map(({ key }) => key).filter((key) => key !== "note"); // oxfmt-ignore
 }
 
 const TOUCHES: Readonly<Record<HerdTableName, string>> = {
@@ -36,9 +36,9 @@ export const doubleRows: Check = {
             seen.set(key, { table, row });
             continue;
           }
-          const where = `${first.table.sheet === table.sheet ? "" : `${first.table.sheet}, `}${first.table.mapped.address("cow", first.row)}`; // prettier-ignore
+          const where = `${first.table.sheet === table.sheet ? "" : `${first.table.sheet}, `}${first.table.mapped.address("cow", first.row)}`; // oxfmt-ignore
           const what = name === "Cows" ? "This cow" : name === "Findings" ? "The same finding" : "This cow on this day";
-          report.cell(table, "cow", row, { level: "wrong", wrong: `${what} stands in ${where} already.`, touches: TOUCHES[name] }); // prettier-ignore
+          report.cell(table, "cow", row, { level: "wrong", wrong: `${what} stands in ${where} already.`, touches: TOUCHES[name] }); // oxfmt-ignore
         }
       }
     }

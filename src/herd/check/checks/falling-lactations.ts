@@ -17,7 +17,7 @@ export const fallingLactations: Check = {
     for (const table of herd.named("Findings", "Tests")) {
       if (!table.has("lactation")) continue;
       for (let row = 0; row < table.rowCount; row++) {
-        const [cow, date, lactation] = [table.cowKey(row), table.number("date", row), table.number("lactation", row)]; // prettier-ignore
+        const [cow, date, lactation] = [table.cowKey(row), table.number("date", row), table.number("lactation", row)]; // oxfmt-ignore
         if (cow === "" || date === null || lactation === null || report.has(table, "date", row)) continue;
         const entry = { table, row, date, lactation };
         const list = byCow.get(cow);
@@ -72,6 +72,6 @@ function mostContradicted(entries: readonly Entry[]): Fall {
     ),
     alike: entries.filter(({ lactation }) => lactation === entry.lactation).length,
   }));
-  const [worst] = ranked.sort((a, b) => b.against.length - a.against.length || a.alike - b.alike || b.entry.date - a.entry.date); // prettier-ignore
+  const [worst] = ranked.sort((a, b) => b.against.length - a.against.length || a.alike - b.alike || b.entry.date - a.entry.date); // oxfmt-ignore
   return { entry: worst!.entry, before: worst!.against[0]! };
 }

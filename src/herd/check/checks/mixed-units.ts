@@ -19,7 +19,7 @@ export const mixedUnits: Check = {
       each(table, "count", report, (value) => aboutCount(value, table.column("count")?.unit === "cells/mL"));
       each(table, "milkKg", report, aboutMilk(table));
     }
-    for (const table of herd.named("Findings")) each(table, "toeMm", report, (value) => aboutToe(value, table.column("toeMm")?.unit)); // prettier-ignore
+    for (const table of herd.named("Findings")) each(table, "toeMm", report, (value) => aboutToe(value, table.column("toeMm")?.unit)); // oxfmt-ignore
   },
 };
 
@@ -38,7 +38,7 @@ function aboutCount(value: number, inCells: boolean): Finding | undefined {
   if (inCells) {
     if (value <= 0 || value >= CELLS_PER_THOUSAND) return undefined;
     const to = value * CELLS_PER_THOUSAND;
-    return { level: "wrong", wrong: `${value} is too low for cells/mL, the unit of its column; it is likely in thousands.`, touches, repair: { title: `write ${to}`, to } }; // prettier-ignore
+    return { level: "wrong", wrong: `${value} is too low for cells/mL, the unit of its column; it is likely in thousands.`, touches, repair: { title: `write ${to}`, to } }; // oxfmt-ignore
   }
   if (value < IN_CELLS_FROM) return undefined;
   const to = Math.round(value / CELLS_PER_THOUSAND);
@@ -55,7 +55,7 @@ function aboutMilk(table: CheckedTable): (value: number) => Finding | undefined 
   const [, most = Infinity] = table.mapped.definition.columns.find(({ key }) => key === "milkKg")?.limits ?? [];
   return (value) => {
     if (unit === "lb" || value <= most) return undefined;
-    return { level: "wrong", wrong: `${value} ${unit} is more than a cow gives in a day; it may be in pounds.`, touches: "Milk lost and the herd's milk." }; // prettier-ignore
+    return { level: "wrong", wrong: `${value} ${unit} is more than a cow gives in a day; it may be in pounds.`, touches: "Milk lost and the herd's milk." }; // oxfmt-ignore
   };
 }
 
@@ -64,12 +64,12 @@ function aboutToe(value: number, unit = "mm"): Finding | undefined {
   const inside = ([low, high]: readonly [number, number]): boolean => value >= low && value < high;
   if (unit === "mm" && inside(CM)) {
     const to = Math.round(value * MM_PER_CM);
-    return { level: "wrong", wrong: `${value} is too short for mm, the unit of its column; it is likely in cm.`, touches, repair: { title: `write ${to}`, to } }; // prettier-ignore
+    return { level: "wrong", wrong: `${value} is too short for mm, the unit of its column; it is likely in cm.`, touches, repair: { title: `write ${to}`, to } }; // oxfmt-ignore
   }
   if (unit === "mm" && inside(INCHES)) {
-    return { level: "wrong", wrong: `${value} is too short for mm, the unit of its column; it may be in inches.`, touches }; // prettier-ignore
+    return { level: "wrong", wrong: `${value} is too short for mm, the unit of its column; it may be in inches.`, touches }; // oxfmt-ignore
   }
   if (unit === "mm" || value < MM_FROM) return undefined;
   const repair = unit === "cm" ? { repair: { title: `write ${value / MM_PER_CM}`, to: value / MM_PER_CM } } : {};
-  return { level: "wrong", wrong: `${value} is too long for ${unit}, the unit of its column; it is likely in mm.`, touches, ...repair }; // prettier-ignore
+  return { level: "wrong", wrong: `${value} is too long for ${unit}, the unit of its column; it is likely in mm.`, touches, ...repair }; // oxfmt-ignore
 }

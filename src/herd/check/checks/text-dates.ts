@@ -55,9 +55,9 @@ function readableDate(text: string, order: DayOrder | undefined): Finding {
 }
 
 function unreadable(text: string, order: DayOrder | undefined): Finding {
-  const swapped = order === "day first" ? textDate(text, "month first") : order === "month first" ? textDate(text, "day first") : undefined; // prettier-ignore
+  const swapped = order === "day first" ? textDate(text, "month first") : order === "month first" ? textDate(text, "day first") : undefined; // oxfmt-ignore
   if (swapped !== undefined) {
-    return { level: "wrong", wrong: `The date is text and no day read ${order!}; day and month may be swapped: ${isoDate(swapped)}.`, touches: TOUCHES }; // prettier-ignore
+    return { level: "wrong", wrong: `The date is text and no day read ${order!}; day and month may be swapped: ${isoDate(swapped)}.`, touches: TOUCHES }; // oxfmt-ignore
   }
   const either = textDate(text, "day first") !== undefined;
   const wrong = either

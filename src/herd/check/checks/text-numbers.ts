@@ -37,10 +37,10 @@ function checkColumn(table: CheckedTable, key: string, report: Report): void {
 function about(table: CheckedTable, key: string, text: string): Finding {
   const { value, unit } = textNumber(text)!;
   if (value === undefined) {
-    return { level: "wrong", wrong: `"${text}" is text; its point or comma may part thousands or decimals.`, touches: TOUCHES }; // prettier-ignore
+    return { level: "wrong", wrong: `"${text}" is text; its point or comma may part thousands or decimals.`, touches: TOUCHES }; // oxfmt-ignore
   }
   const wanted = table.column(key)?.unit ?? SAME_UNIT[key]?.[0];
-  const isOwnUnit = unit === "" || unit === wanted || (wanted !== undefined && SAME_UNIT[key]?.includes(unit) === true && wanted.startsWith(unit)); // prettier-ignore
+  const isOwnUnit = unit === "" || unit === wanted || (wanted !== undefined && SAME_UNIT[key]?.includes(unit) === true && wanted.startsWith(unit)); // oxfmt-ignore
   if (!isOwnUnit) return { level: "wrong", wrong: `"${text}" is text with a unit of its own.`, touches: TOUCHES };
   return {
     level: "wrong",

@@ -29,7 +29,7 @@ export function safeRepairs(doubts: readonly Doubt[]): SafeRepairs {
   const isSafe = ({ sheet, repair }: Doubt): boolean =>
     repair !== undefined && repair.cells.every(({ address }) => cells.has(`${sheet}!${address}`));
   const settled = doubts.filter(isSafe);
-  const kept = new Set(settled.flatMap(({ sheet, repair }) => repair!.cells.map(({ address }) => `${sheet}!${address}`))); // prettier-ignore
+  const kept = new Set(settled.flatMap(({ sheet, repair }) => repair!.cells.map(({ address }) => `${sheet}!${address}`))); // oxfmt-ignore
   return {
     cells: [...cells].filter(([place]) => kept.has(place)).map(([, change]) => change),
     settled,

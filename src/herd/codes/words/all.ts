@@ -6,4 +6,4 @@ import { german } from "./german";
 import { spanish } from "./spanish";
 import type { LesionWords } from "./types";
 
-export const lesionLanguages = { English: english, French: french, German: german, Dutch: dutch, Spanish: spanish, Danish: danish } as const satisfies Record<string, LesionWords>; // prettier-ignore
+export const lesionLanguages = { English: english, French: french, German: german, Dutch: dutch, Spanish: spanish, Danish: danish } as const satisfies Record<string, LesionWords>; // oxfmt-ignore

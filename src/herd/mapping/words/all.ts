@@ -9,6 +9,6 @@ import type { TradeWords } from "./types";
 export type { TradeWords };
 
 /** The languages that headings and words are read in. */
-export const languages = { English: english, French: french, German: german, Dutch: dutch, Spanish: spanish, Danish: danish } as const satisfies Record<string, TradeWords>; // prettier-ignore
+export const languages = { English: english, French: french, German: german, Dutch: dutch, Spanish: spanish, Danish: danish } as const satisfies Record<string, TradeWords>; // oxfmt-ignore
 
 export const allWords: readonly TradeWords[] = Object.values(languages);

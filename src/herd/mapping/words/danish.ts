@@ -2,10 +2,10 @@ import type { TradeWords } from "./types";
 
 export const danish: TradeWords = {
   headings: {
-    cow: ["ko", "konummer", "ko nr", "dyr", "dyrenummer", "dyr nr", "øremærke", "chr nr", "halsbånd", "navn", "ko id", "nummer"], // prettier-ignore
-    date: ["dato", "dag", "beskæringsdato", "dato for beskæring", "besøg", "kontroldato", "prøvedato", "ydelseskontrol", "behandlingsdato", "scoringsdato", "registreringsdato"], // prettier-ignore
-    lactation: ["laktation", "laktationsnummer", "lakt nr", "kælvning nr", "kælvningsnummer", "antal kælvninger", "paritet"], // prettier-ignore
-    daysInMilk: ["dage i mælk", "dage fra kælvning", "laktationsdage", "laktationsdag", "dage efter kælvning", "dage siden kælvning"], // prettier-ignore
+    cow: ["ko", "konummer", "ko nr", "dyr", "dyrenummer", "dyr nr", "øremærke", "chr nr", "halsbånd", "navn", "ko id", "nummer"], // oxfmt-ignore
+    date: ["dato", "dag", "beskæringsdato", "dato for beskæring", "besøg", "kontroldato", "prøvedato", "ydelseskontrol", "behandlingsdato", "scoringsdato", "registreringsdato"], // oxfmt-ignore
+    lactation: ["laktation", "laktationsnummer", "lakt nr", "kælvning nr", "kælvningsnummer", "antal kælvninger", "paritet"], // oxfmt-ignore
+    daysInMilk: ["dage i mælk", "dage fra kælvning", "laktationsdage", "laktationsdag", "dage efter kælvning", "dage siden kælvning"], // oxfmt-ignore
     born: ["født", "fødselsdato", "fødsel", "fødedato"],
     calved: ["kælvet", "kælvning", "kælvningsdato", "sidste kælvning", "seneste kælvning"],
     dryOff: ["goldet", "goldning", "gold", "goldningsdato", "afgoldning"],
@@ -15,7 +15,7 @@ export const danish: TradeWords = {
     foot: ["ben", "fod", "lem"],
     claw: ["klov", "tå", "inder yder", "inderklov yderklov"],
     zone: ["zone", "område", "klovzone", "placering"],
-    lesion: ["lidelse", "klovlidelse", "diagnose", "fund", "sygdom", "klovsygdom", "problem", "skade", "anmærkning klov", "årsag"], // prettier-ignore
+    lesion: ["lidelse", "klovlidelse", "diagnose", "fund", "sygdom", "klovsygdom", "problem", "skade", "anmærkning klov", "årsag"], // oxfmt-ignore
     stage: ["stadie", "stadium", "M stadie"],
     severity: ["grad", "alvorlighed", "sværhedsgrad", "alvorsgrad"],
     toeMm: ["tålængde", "klovlængde", "længde", "tåvæg", "længde af klov"],
@@ -31,7 +31,7 @@ export const danish: TradeWords = {
     score: ["score", "halthed", "halthedsscore", "gangscore", "bevægelsesscore", "bevægelse", "mobilitet", "haltscore"],
     milkKg: ["mælk", "kg mælk", "mælk kg", "ydelse", "dagsydelse", "mælkeydelse", "mælkemængde", "liter"],
     count: ["celletal", "celler", "somatiske celler", "cellekoncentration"],
-    other: ["fedt", "protein", "urea", "far", "mor", "race", "klovbeskærer", "beskærer", "dyrlæge", "pris", "faktura", "tyr", "inseminering", "vægt", "hvem"], // prettier-ignore
+    other: ["fedt", "protein", "urea", "far", "mor", "race", "klovbeskærer", "beskærer", "dyrlæge", "pris", "faktura", "tyr", "inseminering", "vægt", "hvem"], // oxfmt-ignore
   },
   feet: {
     left: ["venstre", "ven", "v"],
@@ -55,5 +55,5 @@ export const danish: TradeWords = {
     low: ["lav", "lavtydende"],
     dry: ["gold", "goldkøer"],
   },
-  treatments: ["klods", "sko", "forbinding", "bandage", "spray", "salve", "beskåret", "beskæring", "smertestillende", "dyrlæge", "antibiotika", "gel"], // prettier-ignore
+  treatments: ["klods", "sko", "forbinding", "bandage", "spray", "salve", "beskåret", "beskæring", "smertestillende", "dyrlæge", "antibiotika", "gel"], // oxfmt-ignore
 };

@@ -2,10 +2,10 @@ import type { TradeWords } from "./types";
 
 export const french: TradeWords = {
   headings: {
-    cow: ["vache", "n° vache", "numéro", "numéro de vache", "animal", "n° animal", "n° travail", "numéro de travail", "n° national", "boucle", "nom", "nom de la vache", "identifiant", "collier", "bovin", "n°"], // prettier-ignore
-    date: ["date", "jour", "date de parage", "date du parage", "date parage", "visite", "date de visite", "date du contrôle", "date de contrôle", "date d'analyse", "date de notation", "le", "date du soin"], // prettier-ignore
-    lactation: ["lactation", "n° de lactation", "rang", "rang de lactation", "rang de vêlage", "numéro de lactation", "parité", "nombre de vêlages"], // prettier-ignore
-    daysInMilk: ["jours de lactation", "jours en lait", "jours en lactation", "stade de lactation", "jours depuis vêlage", "JEL", "JDL", "jours de traite"], // prettier-ignore
+    cow: ["vache", "n° vache", "numéro", "numéro de vache", "animal", "n° animal", "n° travail", "numéro de travail", "n° national", "boucle", "nom", "nom de la vache", "identifiant", "collier", "bovin", "n°"], // oxfmt-ignore
+    date: ["date", "jour", "date de parage", "date du parage", "date parage", "visite", "date de visite", "date du contrôle", "date de contrôle", "date d'analyse", "date de notation", "le", "date du soin"], // oxfmt-ignore
+    lactation: ["lactation", "n° de lactation", "rang", "rang de lactation", "rang de vêlage", "numéro de lactation", "parité", "nombre de vêlages"], // oxfmt-ignore
+    daysInMilk: ["jours de lactation", "jours en lait", "jours en lactation", "stade de lactation", "jours depuis vêlage", "JEL", "JDL", "jours de traite"], // oxfmt-ignore
     born: ["née le", "née", "naissance", "date de naissance", "né le"],
     calved: ["vêlage", "dernier vêlage", "date de vêlage", "vêlée le", "a vêlé le", "date du dernier vêlage"],
     dryOff: ["tarissement", "tarie", "tarie le", "date de tarissement", "tarir le", "sec"],
@@ -15,7 +15,7 @@ export const french: TradeWords = {
     foot: ["pied", "membre", "patte", "pieds", "jambe"],
     claw: ["onglon", "ongle", "doigt", "interne externe", "int ext"],
     zone: ["zone", "emplacement", "localisation", "zone du pied"],
-    lesion: ["lésion", "lésions", "diagnostic", "maladie", "problème", "constat", "affection", "trouble", "cause", "code lésion", "atteinte", "pathologie", "motif"], // prettier-ignore
+    lesion: ["lésion", "lésions", "diagnostic", "maladie", "problème", "constat", "affection", "trouble", "cause", "code lésion", "atteinte", "pathologie", "motif"], // oxfmt-ignore
     stage: ["stade", "stade M", "stade mortellaro"],
     severity: ["gravité", "sévérité", "degré", "grade", "importance"],
     toeMm: ["longueur de la pince", "longueur pince", "longueur", "longueur de l'onglon", "pince", "longueur de paroi"],
@@ -23,15 +23,15 @@ export const french: TradeWords = {
     treatment: ["traitement", "soin", "soins", "acte", "intervention", "fait", "action", "ce qui a été fait", "parage"],
     seenAgain: ["revu le", "revue le", "contrôlé le", "contrôlée le"],
     outcome: ["résultat", "évolution", "guérison", "issue"],
-    nextLook: ["à revoir", "à revoir le", "revoir", "revoir le", "prochain contrôle", "contrôle prévu", "suivi", "prochaine visite", "rappel", "à contrôler"], // prettier-ignore
+    nextLook: ["à revoir", "à revoir le", "revoir", "revoir le", "prochain contrôle", "contrôle prévu", "suivi", "prochaine visite", "rappel", "à contrôler"], // oxfmt-ignore
     closedOn: ["clos le", "terminé", "terminé le", "fini", "guérie le", "clôturé"],
     note: ["remarque", "remarques", "observation", "observations", "commentaire", "commentaires", "divers"],
     drug: ["médicament", "produit", "antibiotique", "médicament donné"],
     withdrawal: ["délai d'attente", "temps d'attente", "attente lait", "délai lait", "attente viande", "délai"],
-    score: ["score", "note", "note de locomotion", "score de locomotion", "boiterie", "score de boiterie", "locomotion", "mobilité", "démarche"], // prettier-ignore
-    milkKg: ["lait", "kg de lait", "production", "lait kg", "production laitière", "litres", "litres de lait", "quantité de lait"], // prettier-ignore
-    count: ["cellules", "CCS", "leucocytes", "comptage cellulaire", "taux cellulaire", "numération cellulaire", "cellules somatiques", "comptage"], // prettier-ignore
-    other: ["TB", "TP", "taux butyreux", "taux protéique", "matière grasse", "MG", "protéines", "urée", "père", "mère", "race", "pareur", "vétérinaire", "prix", "coût", "facture", "taureau", "IA", "insémination", "intervenant", "poids"], // prettier-ignore
+    score: ["score", "note", "note de locomotion", "score de locomotion", "boiterie", "score de boiterie", "locomotion", "mobilité", "démarche"], // oxfmt-ignore
+    milkKg: ["lait", "kg de lait", "production", "lait kg", "production laitière", "litres", "litres de lait", "quantité de lait"], // oxfmt-ignore
+    count: ["cellules", "CCS", "leucocytes", "comptage cellulaire", "taux cellulaire", "numération cellulaire", "cellules somatiques", "comptage"], // oxfmt-ignore
+    other: ["TB", "TP", "taux butyreux", "taux protéique", "matière grasse", "MG", "protéines", "urée", "père", "mère", "race", "pareur", "vétérinaire", "prix", "coût", "facture", "taureau", "IA", "insémination", "intervenant", "poids"], // oxfmt-ignore
   },
   feet: {
     left: ["gauche", "g"],
@@ -61,5 +61,5 @@ export const french: TradeWords = {
     low: ["bas", "fin", "faibles productrices"],
     dry: ["taries", "tarie"],
   },
-  treatments: ["parage", "talonnette", "cale", "pansement", "bandage", "spray", "anti-douleur", "antidouleur", "pommade", "antibiotique", "paré", "parée", "vétérinaire", "bloc", "désinfection"], // prettier-ignore
+  treatments: ["parage", "talonnette", "cale", "pansement", "bandage", "spray", "anti-douleur", "antidouleur", "pommade", "antibiotique", "paré", "parée", "vétérinaire", "bloc", "désinfection"], // oxfmt-ignore
 };

@@ -2,20 +2,20 @@ import type { TradeWords } from "./types";
 
 export const german: TradeWords = {
   headings: {
-    cow: ["Kuh", "Kuhnummer", "Kuh Nr", "Kuhname", "Tier", "Tiernummer", "Tier Nr", "Stallnummer", "Stall Nr", "Ohrmarke", "Ohrmarkennummer", "Lebensnummer", "Halsband", "Halsbandnummer", "Transponder", "Nummer", "Nr", "Name"], // prettier-ignore
-    date: ["Datum", "Tag", "Termin", "Besuch", "Pflegedatum", "Schnittdatum", "Klauenpflege am", "Behandlungsdatum", "Prüfdatum", "Probedatum", "Kontrolldatum", "Melkdatum", "MLP Datum", "Bewertungsdatum", "Wägung", "Probemelken"], // prettier-ignore
-    lactation: ["Laktation", "Laktationsnummer", "Lakt", "LNr", "Lakt Nr", "Kalbung Nr", "Anzahl Kalbungen", "Laktationszahl"], // prettier-ignore
+    cow: ["Kuh", "Kuhnummer", "Kuh Nr", "Kuhname", "Tier", "Tiernummer", "Tier Nr", "Stallnummer", "Stall Nr", "Ohrmarke", "Ohrmarkennummer", "Lebensnummer", "Halsband", "Halsbandnummer", "Transponder", "Nummer", "Nr", "Name"], // oxfmt-ignore
+    date: ["Datum", "Tag", "Termin", "Besuch", "Pflegedatum", "Schnittdatum", "Klauenpflege am", "Behandlungsdatum", "Prüfdatum", "Probedatum", "Kontrolldatum", "Melkdatum", "MLP Datum", "Bewertungsdatum", "Wägung", "Probemelken"], // oxfmt-ignore
+    lactation: ["Laktation", "Laktationsnummer", "Lakt", "LNr", "Lakt Nr", "Kalbung Nr", "Anzahl Kalbungen", "Laktationszahl"], // oxfmt-ignore
     daysInMilk: ["Laktationstag", "Laktationstage", "Melktag", "Melktage", "Tage in Milch", "Tage nach Kalbung", "LT"],
     born: ["geboren", "geb", "Geburt", "Geburtsdatum", "geboren am", "Geb Datum"],
-    calved: ["Kalbung", "Kalbedatum", "Abkalbung", "letzte Kalbung", "letzte Abkalbung", "gekalbt", "gekalbt am", "abgekalbt"], // prettier-ignore
-    dryOff: ["trocken", "trockengestellt", "Trockenstellen", "Trockenstellung", "trocken ab", "Trockenstelldatum", "galt", "Galtdatum"], // prettier-ignore
+    calved: ["Kalbung", "Kalbedatum", "Abkalbung", "letzte Kalbung", "letzte Abkalbung", "gekalbt", "gekalbt am", "abgekalbt"], // oxfmt-ignore
+    dryOff: ["trocken", "trockengestellt", "Trockenstellen", "Trockenstellung", "trocken ab", "Trockenstelldatum", "galt", "Galtdatum"], // oxfmt-ignore
     entered: ["Zugang", "Zugangsdatum", "zugekauft", "gekauft am", "Eintritt", "im Betrieb seit", "Einstallung"],
     left: ["Abgang", "Abgangsdatum", "abgegangen", "verkauft", "geschlachtet", "Austritt", "Schlachtung", "verendet"],
     group: ["Gruppe", "Leistungsgruppe", "Abteil", "Bucht", "Herde"],
     foot: ["Fuß", "Bein", "Gliedmaße", "Pfote", "Lauf", "Extremität"],
     claw: ["Klaue", "Klauenseite", "innen außen", "Seite", "Zehe", "Innen oder Außenklaue"],
     zone: ["Zone", "Klauenzone", "Bereich", "Stelle", "Lokalisation"],
-    lesion: ["Befund", "Diagnose", "Erkrankung", "Klauenbefund", "Krankheit", "Klauenkrankheit", "Läsion", "Problem", "Ursache", "Schaden", "Klauenleiden", "Grund", "Lahmheitsursache"], // prettier-ignore
+    lesion: ["Befund", "Diagnose", "Erkrankung", "Klauenbefund", "Krankheit", "Klauenkrankheit", "Läsion", "Problem", "Ursache", "Schaden", "Klauenleiden", "Grund", "Lahmheitsursache"], // oxfmt-ignore
     stage: ["Stadium", "M Stadium", "Mortellaro Stadium"],
     severity: ["Schweregrad", "Grad", "Schwere", "Ausprägung"],
     toeMm: ["Klauenlänge", "Zehenlänge", "Dorsalwandlänge", "Länge", "Wandlänge", "Länge der Zehe"],
@@ -32,15 +32,15 @@ export const german: TradeWords = {
     ],
     seenAgain: ["kontrolliert", "kontrolliert am", "nachgesehen am", "zuletzt kontrolliert"],
     outcome: ["Ergebnis", "Verlauf", "Heilung", "Ausgang"],
-    nextLook: ["Nachkontrolle", "Kontrolle", "Kontrolle am", "nächste Kontrolle", "Wiedervorlage", "Nachbehandlung", "wieder ansehen", "nachschauen", "Kontrolltermin"], // prettier-ignore
+    nextLook: ["Nachkontrolle", "Kontrolle", "Kontrolle am", "nächste Kontrolle", "Wiedervorlage", "Nachbehandlung", "wieder ansehen", "nachschauen", "Kontrolltermin"], // oxfmt-ignore
     closedOn: ["abgeschlossen", "erledigt", "erledigt am", "fertig", "geheilt am"],
     note: ["Bemerkung", "Bemerkungen", "Notiz", "Notizen", "Anmerkung", "Kommentar", "Hinweis", "Sonstiges"],
     drug: ["Medikament", "Arzneimittel", "Mittel", "Präparat", "Arznei"],
     withdrawal: ["Wartezeit", "Sperrfrist", "Wartefrist", "Milch gesperrt bis", "Wartezeit Milch", "Absetzfrist"],
-    score: ["Locomotion Score", "Bewegungsnote", "Lahmheit", "Lahmheitsnote", "Gangbild", "Gangnote", "Lahmheitsgrad", "Mobilität", "Bewegungsscore", "Note"], // prettier-ignore
-    milkKg: ["Milch", "Milchmenge", "Milch kg", "Mkg", "Tagesgemelk", "Milchleistung", "Gemelk", "kg Milch", "Leistung", "Liter"], // prettier-ignore
+    score: ["Locomotion Score", "Bewegungsnote", "Lahmheit", "Lahmheitsnote", "Gangbild", "Gangnote", "Lahmheitsgrad", "Mobilität", "Bewegungsscore", "Note"], // oxfmt-ignore
+    milkKg: ["Milch", "Milchmenge", "Milch kg", "Mkg", "Tagesgemelk", "Milchleistung", "Gemelk", "kg Milch", "Leistung", "Liter"], // oxfmt-ignore
     count: ["Zellzahl", "Zellen", "Zellgehalt", "somatische Zellen", "ZZ", "Zellzahlen", "Tsd Zellen"],
-    other: ["Fett", "Eiweiß", "Laktose", "Harnstoff", "Vater", "Mutter", "Rasse", "Klauenpfleger", "Tierarzt", "Preis", "Kosten", "Rechnung", "Besamung", "Gewicht", "BCS", "Bulle", "Belegung", "wer", "Kürzel"], // prettier-ignore
+    other: ["Fett", "Eiweiß", "Laktose", "Harnstoff", "Vater", "Mutter", "Rasse", "Klauenpfleger", "Tierarzt", "Preis", "Kosten", "Rechnung", "Besamung", "Gewicht", "BCS", "Bulle", "Belegung", "wer", "Kürzel"], // oxfmt-ignore
   },
   feet: {
     left: ["links", "li", "linker", "linkes"],
@@ -70,5 +70,5 @@ export const german: TradeWords = {
     low: ["niedrig", "altmelker", "niederleistung"],
     dry: ["trocken", "trockensteher", "galt"],
   },
-  treatments: ["klotz", "schuh", "verband", "salbe", "spray", "geschnitten", "schnitt", "schmerzmittel", "entlastet", "pflege", "tierarzt", "gekürzt", "ausgeschnitten", "entlastung", "gepflegt"], // prettier-ignore
+  treatments: ["klotz", "schuh", "verband", "salbe", "spray", "geschnitten", "schnitt", "schmerzmittel", "entlastet", "pflege", "tierarzt", "gekürzt", "ausgeschnitten", "entlastung", "gepflegt"], // oxfmt-ignore
 };

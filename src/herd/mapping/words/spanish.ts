@@ -2,9 +2,9 @@ import type { TradeWords } from "./types";
 
 export const spanish: TradeWords = {
   headings: {
-    cow: ["vaca", "nº vaca", "número de vaca", "animal", "número", "nº animal", "crotal", "arete", "caravana", "collar", "nombre", "identificación", "diio", "nº"], // prettier-ignore
-    date: ["fecha", "día", "fecha de recorte", "fecha recorte", "visita", "fecha de visita", "fecha de control", "fecha control", "fecha de muestra", "fecha del tratamiento", "fecha de muestreo"], // prettier-ignore
-    lactation: ["lactación", "lactancia", "número de lactación", "nº lactación", "parto", "nº de partos", "número de parto", "partos", "paridad"], // prettier-ignore
+    cow: ["vaca", "nº vaca", "número de vaca", "animal", "número", "nº animal", "crotal", "arete", "caravana", "collar", "nombre", "identificación", "diio", "nº"], // oxfmt-ignore
+    date: ["fecha", "día", "fecha de recorte", "fecha recorte", "visita", "fecha de visita", "fecha de control", "fecha control", "fecha de muestra", "fecha del tratamiento", "fecha de muestreo"], // oxfmt-ignore
+    lactation: ["lactación", "lactancia", "número de lactación", "nº lactación", "parto", "nº de partos", "número de parto", "partos", "paridad"], // oxfmt-ignore
     daysInMilk: [
       "días en leche",
       "DEL",
@@ -22,7 +22,7 @@ export const spanish: TradeWords = {
     foot: ["pata", "pie", "extremidad", "miembro", "patas"],
     claw: ["pezuña", "uña", "dedo", "interna externa", "interior exterior"],
     zone: ["zona", "localización", "región", "ubicación"],
-    lesion: ["lesión", "lesiones", "diagnóstico", "enfermedad", "problema", "causa", "trastorno", "afección", "hallazgo", "patología"], // prettier-ignore
+    lesion: ["lesión", "lesiones", "diagnóstico", "enfermedad", "problema", "causa", "trastorno", "afección", "hallazgo", "patología"], // oxfmt-ignore
     stage: ["estadio", "fase", "estadio M"],
     severity: ["gravedad", "grado", "severidad", "nivel"],
     toeMm: ["longitud de la punta", "longitud", "largo", "longitud de pezuña", "largo de uña", "longitud de uña"],
@@ -30,7 +30,7 @@ export const spanish: TradeWords = {
     treatment: ["tratamiento", "cura", "acción", "actuación", "qué se hizo", "terapia", "intervención"],
     seenAgain: ["revisada el", "revisado el", "vista el", "controlada el"],
     outcome: ["resultado", "evolución", "curación"],
-    nextLook: ["revisión", "próxima revisión", "fecha de revisión", "volver a ver", "próximo control", "seguimiento", "revisar", "revisar el"], // prettier-ignore
+    nextLook: ["revisión", "próxima revisión", "fecha de revisión", "volver a ver", "próximo control", "seguimiento", "revisar", "revisar el"], // oxfmt-ignore
     closedOn: ["cerrado", "cerrado el", "terminado", "curada el", "finalizado", "alta médica"],
     note: ["nota", "notas", "observación", "observaciones", "comentario", "comentarios"],
     drug: ["medicamento", "producto", "fármaco", "antibiótico"],
@@ -42,10 +42,10 @@ export const spanish: TradeWords = {
       "retirada leche",
       "retirada carne",
     ],
-    score: ["puntuación", "locomoción", "cojera", "puntuación de locomoción", "puntuación de cojera", "movilidad", "índice de cojera", "score"], // prettier-ignore
-    milkKg: ["leche", "kg de leche", "producción", "litros", "kg leche", "leche kg", "producción de leche", "litros de leche"], // prettier-ignore
+    score: ["puntuación", "locomoción", "cojera", "puntuación de locomoción", "puntuación de cojera", "movilidad", "índice de cojera", "score"], // oxfmt-ignore
+    milkKg: ["leche", "kg de leche", "producción", "litros", "kg leche", "leche kg", "producción de leche", "litros de leche"], // oxfmt-ignore
     count: ["células", "RCS", "recuento", "recuento celular", "células somáticas", "CCS", "recuento de células"],
-    other: ["grasa", "proteína", "urea", "lactosa", "padre", "madre", "raza", "recortador", "podólogo", "veterinario", "precio", "coste", "factura", "toro", "inseminación", "peso", "quién"], // prettier-ignore
+    other: ["grasa", "proteína", "urea", "lactosa", "padre", "madre", "raza", "recortador", "podólogo", "veterinario", "precio", "coste", "factura", "toro", "inseminación", "peso", "quién"], // oxfmt-ignore
   },
   feet: {
     left: ["izquierda", "izquierdo", "izq", "i"],
@@ -69,5 +69,5 @@ export const spanish: TradeWords = {
     low: ["baja", "bajas", "baja producción"],
     dry: ["secas", "seca"],
   },
-  treatments: ["taco", "recorte", "recortada", "vendaje", "venda", "spray", "pomada", "antiinflamatorio", "antibiótico", "veterinario", "cura", "tacón"], // prettier-ignore
+  treatments: ["taco", "recorte", "recortada", "vendaje", "venda", "spray", "pomada", "antiinflamatorio", "antibiótico", "veterinario", "cura", "tacón"], // oxfmt-ignore
 };

@@ -3,7 +3,8 @@ import { BlockData, type HerdTables } from "../../../blocks/data";
 
 /** What was read of the workbook last. */
 export type Reading =
-  { readonly kind: "nothing yet" } | { readonly kind: "read"; readonly herd: HerdTables; readonly data: BlockData };
+  | { readonly kind: "nothing yet" }
+  | { readonly kind: "read"; readonly herd: HerdTables; readonly data: BlockData };
 
 /** Blocks computed from the workbook and from what the user typed. */
 export interface LiveState {

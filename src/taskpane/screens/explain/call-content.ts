@@ -68,7 +68,8 @@ export function explainCall(spec: FunctionSpec, call: FunctionCall, cell: Select
 
 type Refused = Extract<Outcome, { kind: "refused" }>;
 type Run =
-  { readonly kind: "explained"; readonly explanation: Explanation } | Exclude<Outcome, { readonly kind: "value" }>;
+  | { readonly kind: "explained"; readonly explanation: Explanation }
+  | Exclude<Outcome, { readonly kind: "value" }>;
 
 function rerun(spec: FunctionSpec, call: FunctionCall): Run {
   if (call.rawArguments === undefined) {

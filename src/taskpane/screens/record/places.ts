@@ -10,7 +10,7 @@ export type Place = "column" | "note" | "nowhere";
 /** Whether new rows of a table take what is typed under a heading. */
 export function takes({ columns }: TableContent, heading: string): boolean {
   const folded = foldHeading(heading);
-  return columns.some((column) => foldHeading(column.heading) === folded && !column.calculated && column.oldRowsOnly !== true); // prettier-ignore
+  return columns.some((column) => foldHeading(column.heading) === folded && !column.calculated && column.oldRowsOnly !== true); // oxfmt-ignore
 }
 
 /** Under its own heading; else in the note, where there is one. A table that is not there is saved to as if it were. */

@@ -161,7 +161,7 @@ function soundRow(state: RecordState, at: CowAtHand, date: DaySerial): Values {
   const claw = foot === undefined ? undefined : referenceClaw(limbOf(foot));
   const { content } = herd!.findings;
   const isKept = placeUnder(content, headingOf("toeMm")) === "column";
-  const ofToe = foot === undefined || claw === undefined || !isKept ? {} : { foot, claw, toeMm: typedNumber(entry.toes[foot]![claw])!, measuredFrom: visit.landmark }; // prettier-ignore
+  const ofToe = foot === undefined || claw === undefined || !isKept ? {} : { foot, claw, toeMm: typedNumber(entry.toes[foot]![claw])!, measuredFrom: visit.landmark }; // oxfmt-ignore
   const { cells, notes } = placed(content, ofToe);
   const toes = feet
     .flatMap((measured) => toeNotes(state, measured, new Map()))

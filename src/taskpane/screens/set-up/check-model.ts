@@ -26,7 +26,7 @@ export function nextCheck(state: SetUpState, event: SetUpEvent): SetUpState | un
     case "more doubts asked":
       return { ...state, shownDoubts: state.shownDoubts + DOUBTS_AT_ONCE };
     case "repair pressed":
-      return repair(state, safeRepairs([event.doubt]).cells, `${capitalised(event.doubt.repair?.title ?? "")} on ${event.doubt.sheet}, ${event.doubt.address}`, event.id); // prettier-ignore
+      return repair(state, safeRepairs([event.doubt]).cells, `${capitalised(event.doubt.repair?.title ?? "")} on ${event.doubt.sheet}, ${event.doubt.address}`, event.id); // oxfmt-ignore
     case "all repairs asked":
       return isBusy(state) ? state : { ...state, askingAll: true };
     case "all repairs left":

@@ -55,7 +55,7 @@ function Opened(props: OpenedProps) {
   const disabled = isBusy(state);
   const shown = old.lists.filter(({ readAs, looksLike }) => readAs !== "" || looksLike !== undefined);
   const others = old.lists.filter((list) => !shown.includes(list));
-  const edit = (change: Parameters<Parameters<typeof ListView>[0]["edit"]>[0]): void => dispatch({ type: "old list changed", edit: change }); // prettier-ignore
+  const edit = (change: Parameters<Parameters<typeof ListView>[0]["edit"]>[0]): void => dispatch({ type: "old list changed", edit: change }); // oxfmt-ignore
   return (
     <>
       <h3 class="set-up-kind">{old.name}</h3>

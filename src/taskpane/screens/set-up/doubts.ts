@@ -59,7 +59,7 @@ export function foundText(groups: readonly DoubtGroup[], tables: readonly string
   const kinds = groups.filter(({ doubtful }) => doubtful > 0);
   const doubtful = kinds.reduce((sum, group) => sum + group.doubtful, 0);
   const toKnow = groups.reduce((sum, group) => sum + group.cells, 0) - doubtful;
-  const found = doubtful === 0 ? "nothing doubtful" : `${counted(doubtful, "doubtful cell")} of ${counted(kinds.length, "kind")}`; // prettier-ignore
+  const found = doubtful === 0 ? "nothing doubtful" : `${counted(doubtful, "doubtful cell")} of ${counted(kinds.length, "kind")}`; // oxfmt-ignore
   return toKnow === 0 ? found : `${found}, ${plainNumber(toKnow)} to know`;
 }
 

@@ -212,7 +212,7 @@ type Shape = Pick<FoundList, "area" | "oneHeadingRow">;
 function shapeOf({ sheet, headingRow, lastRow, columns }: Block): Shape {
   const places = columns.map(({ column }) => column);
   const area = { firstRow: headingRow, lastRow, firstColumn: Math.min(...places), lastColumn: Math.max(...places) };
-  const isAsWritten = ({ heading, column }: BlockColumn): boolean => String(cellAt(sheet, headingRow, column) ?? "").trim() === heading.trim(); // prettier-ignore
+  const isAsWritten = ({ heading, column }: BlockColumn): boolean => String(cellAt(sheet, headingRow, column) ?? "").trim() === heading.trim(); // oxfmt-ignore
   return { area, oneHeadingRow: columns.every(isAsWritten) };
 }
 

@@ -37,7 +37,7 @@ function keep(state: SetUpState, id: string): SetUpState {
     ...listsAlike(state.lists),
   ];
   if (points.length > 0) {
-    const text = `Not kept yet. ${points[0]!}${points.length > 1 ? ` ${counted(points.length - 1, "more question")} after that.` : ""}`; // prettier-ignore
+    const text = `Not kept yet. ${points[0]!}${points.length > 1 ? ` ${counted(points.length - 1, "more question")} after that.` : ""}`; // oxfmt-ignore
     return { ...state, notice: { kind: "error", text } };
   }
   const mapping = mappingOf(state.lists.filter(({ own }) => !own));

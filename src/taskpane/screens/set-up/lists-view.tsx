@@ -11,7 +11,7 @@ export function ListsSection(props: SetUpViewProps) {
   const { state, dispatch, newId } = props;
   if (state.reading.kind !== "read") return null;
   const { problems, refused, notes, broken } = state.reading;
-  const shown = state.lists.filter(({ readAs, looksLike, id }) => readAs !== "" || looksLike !== undefined || state.touched.includes(id)); // prettier-ignore
+  const shown = state.lists.filter(({ readAs, looksLike, id }) => readAs !== "" || looksLike !== undefined || state.touched.includes(id)); // oxfmt-ignore
   const others = state.lists.filter((list) => !shown.includes(list));
   return (
     <>

@@ -64,7 +64,7 @@ export function listsAlike(lists: readonly FoundList[]): readonly string[] {
   for (const { readAs, sheet } of plain) seen.set(`${sheet}\n${readAs}`, (seen.get(`${sheet}\n${readAs}`) ?? 0) + 1);
   return [...seen].flatMap(([key, count]) => {
     const [sheet, readAs] = key.split("\n") as [string, HerdTableName];
-    return count < 2 ? [] : [`${sheet}: ${count} lists in plain cells are both read as ${TABLE_NAMES[readAs]}: make one of them a table, or leave one unread.`]; // prettier-ignore
+    return count < 2 ? [] : [`${sheet}: ${count} lists in plain cells are both read as ${TABLE_NAMES[readAs]}: make one of them a table, or leave one unread.`]; // oxfmt-ignore
   });
 }
 

@@ -56,6 +56,6 @@ function withRead(state: SetUpState, read: BookRead): SetUpState {
 /** What the user has said of a list holds while its headings are the same. */
 function stillTouched(state: SetUpState, list: FoundList): boolean {
   const draft = state.touched.includes(list.id) ? state.lists.find(({ id }) => id === list.id) : undefined;
-  const headings = ({ columns }: FoundList): string => JSON.stringify(columns.map(({ heading, column }) => [heading, column])); // prettier-ignore
+  const headings = ({ columns }: FoundList): string => JSON.stringify(columns.map(({ heading, column }) => [heading, column])); // oxfmt-ignore
   return draft !== undefined && headings(draft) === headings(list);
 }

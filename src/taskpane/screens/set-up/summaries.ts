@@ -37,7 +37,7 @@ function listsState(state: SetUpState): string {
   const read = state.lists.filter(({ readAs }) => readAs !== "");
   if (read.length === 0) return "no list is read yet";
   const toSay = read.flatMap(openPoints).length;
-  const unsure = read.flatMap(({ columns, own }) => (own ? [] : columns)).filter((column) => certaintyOf(column) === "please say").length; // prettier-ignore
+  const unsure = read.flatMap(({ columns, own }) => (own ? [] : columns)).filter((column) => certaintyOf(column) === "please say").length; // oxfmt-ignore
   const open = Math.max(toSay, unsure);
   if (open > 0) return `${counted(read.length, "list")}, ${counted(open, "question")}`;
   return `${counted(read.length, "list")}, ${isToBeKept(state) ? "not kept yet" : "kept"}`;

@@ -19,7 +19,7 @@ export function nextWrite(state: SetUpState, event: SetUpEvent): SetUpState {
       return { ...state, work: { ...work, brokenOff: false, attempt: work.attempt + 1 }, notice: undefined };
     case "write given up":
       if (work?.brokenOff !== true) return state;
-      return { ...state, work: undefined, notice: undefined, wanted: state.wanted + 1, copy: withoutPreview(state.copy) }; // prettier-ignore
+      return { ...state, work: undefined, notice: undefined, wanted: state.wanted + 1, copy: withoutPreview(state.copy) }; // oxfmt-ignore
     case "take back pressed": {
       const past = state.reading.kind === "read" ? state.reading.past.find(({ id }) => id === event.id) : undefined;
       return isBusy(state) || past === undefined ? state : { ...state, takingBack: past, notice: undefined };

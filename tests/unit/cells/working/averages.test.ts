@@ -94,10 +94,10 @@ describe("the working of CELL.MEAN", () => {
 
 describe("a column of counts in two units", () => {
   test.each([
-    [column(100, 10_000), null, "counts row 2 must be below 10000 thousand cells/mL; got 10000, which looks like cells/mL: a column must hold one unit throughout"], // prettier-ignore
-    [column(10_000, null, 20_000), null, 'counts row 1 must be below 10000 thousand cells/mL; got 10000, which looks like cells/mL: give "cells/mL" as the unit'], // prettier-ignore
-    [column(1000, 999), "cells/mL", "counts row 2 must be 1000 cells/mL or more; got 999, which looks like thousands: a column must hold one unit throughout"], // prettier-ignore
-    [column(null, 200, 300), "cells/mL", 'counts row 2 must be 1000 cells/mL or more; got 200, which looks like thousands: give "thousand" as the unit'], // prettier-ignore
+    [column(100, 10_000), null, "counts row 2 must be below 10000 thousand cells/mL; got 10000, which looks like cells/mL: a column must hold one unit throughout"], // oxfmt-ignore
+    [column(10_000, null, 20_000), null, 'counts row 1 must be below 10000 thousand cells/mL; got 10000, which looks like cells/mL: give "cells/mL" as the unit'], // oxfmt-ignore
+    [column(1000, 999), "cells/mL", "counts row 2 must be 1000 cells/mL or more; got 999, which looks like thousands: a column must hold one unit throughout"], // oxfmt-ignore
+    [column(null, 200, 300), "cells/mL", 'counts row 2 must be 1000 cells/mL or more; got 200, which looks like thousands: give "thousand" as the unit'], // oxfmt-ignore
   ])("%j in %j is refused with its row", (counts, unit, message) => {
     expect(refusal(cellMean, counts, unit)).toEqual({ kind: "invalid", message });
   });

@@ -20,9 +20,9 @@ const MIDDLE = ["Take them from the middle of the milking order"];
 const JANUARY = [day("2024-01-01"), day("2024-01-31")] as const;
 
 const cases: readonly Case[] = [
-  [lameState, [2, "1-5"], [["Lame from", "scale 1-5", "3"], ["State", "score 2", "sound"]]], // prettier-ignore
-  [lameState, [2.5, "1-5", 2.5], [["Lame from", "scale 1-5", "2.5"], ["State", "score 2.5", "lame"]]], // prettier-ignore
-  [lameState, [3, "0-3"], [["Lame from", "scale 0-3", "2"], ["State", "score 3", "severe"]]], // prettier-ignore
+  [lameState, [2, "1-5"], [["Lame from", "scale 1-5", "3"], ["State", "score 2", "sound"]]], // oxfmt-ignore
+  [lameState, [2.5, "1-5", 2.5], [["Lame from", "scale 1-5", "2.5"], ["State", "score 2.5", "lame"]]], // oxfmt-ignore
+  [lameState, [3, "0-3"], [["Lame from", "scale 0-3", "2"], ["State", "score 3", "severe"]]], // oxfmt-ignore
   // Of 8 scored 2, 3 and 2 are lame, the 3 severe: 3 / 8 = 37.5 %. R: prop.test(3, 8, correct = FALSE) 0.13684 0.69426
   [
     lameShare,
@@ -66,7 +66,7 @@ const cases: readonly Case[] = [
     ],
     ["2 rows left out: no score"],
   ],
-  [lameSummary, [column(3), "0-3"], [["Scored", "0 rows left out", "1"], ["Lame", "score 2 or more: 1 / 1", "100 %"], ["Severe", "1 / 1", "100 %"]]], // prettier-ignore
+  [lameSummary, [column(3), "0-3"], [["Scored", "0 rows left out", "1"], ["Lame", "score 2 or more: 1 / 1", "100 %"], ["Severe", "1 / 1", "100 %"]]], // oxfmt-ignore
   [lameWait, [day20, day22], [["Wait", "2024-02-20 to 2024-02-22", "2 days"]]],
   [lameWait, [day20, day20 + 1], [["Wait", "2024-02-20 to 2024-02-21", "1 day"]]],
   [lameWait, [day20, day20], [["Wait", "2024-02-20 to 2024-02-20", "0 days"]]],
@@ -238,7 +238,7 @@ const refused: readonly (readonly [FunctionSpec, readonly unknown[], kind: strin
     "invalid",
     "leftOn row 1 must be 2024-02-22 (enteredOn) or later; got 2024-02-20",
   ],
-  [cowDays, [column(day20), column(null), day22, day20], "invalid", "to must be 2024-02-22 (from) or later; got 2024-02-20"], // prettier-ignore
+  [cowDays, [column(day20), column(null), day22, day20], "invalid", "to must be 2024-02-22 (from) or later; got 2024-02-20"], // oxfmt-ignore
 ];
 
 test.each(refused.map((one) => [one[0].id, one] as const))(

@@ -72,7 +72,7 @@ const cases: readonly Case[] = [
   // R: prop.test(2, 4, correct = FALSE) 0.15004 0.84996
   [
     lesionShares,
-    [column(1, 2, 3, 4, 1, null, 5, 6), column("DD", "none", "SU", "none", "DD", "DD", null, "DD"), [...dates, [null]], from, to], // prettier-ignore
+    [column(1, 2, 3, 4, 1, null, 5, 6), column("DD", "none", "SU", "none", "DD", "DD", null, "DD"), [...dates, [null]], from, to], // oxfmt-ignore
     [
       ["Cows examined", "2024-01-01 to 2024-12-31, 2 of them recorded sound", "4"],
       ["Ulcer", "1 / 4", "25 % (4.6 % to 69.9 %)"],
@@ -93,7 +93,7 @@ const cases: readonly Case[] = [
   // 2 / 3 = 66.7 %; the last row has no cow.
   [
     lesionBygroup,
-    [column(1, 2, 3, 4, 5, null), column("DD", "none", "DD", "SU", "DD", "DD"), column("heifer", "Heifer", "heifer", 3, null, 1), "DD"], // prettier-ignore
+    [column(1, 2, 3, 4, 5, null), column("DD", "none", "DD", "SU", "DD", "DD"), column("heifer", "Heifer", "heifer", 3, null, 1), "DD"], // oxfmt-ignore
     [
       ["Digital dermatitis, heifers", "2 / 3", "66.7 %"],
       ["Digital dermatitis, first lactation", "0 / 0", "no cow"],
@@ -110,7 +110,7 @@ const cases: readonly Case[] = [
   // Twelve of 16 findings are 75 %; a corkscrew claw points to no place.
   [
     causeReview,
-    [column(...repeated(12, "SU"), ...repeated(4, "CC"), "none"), column(...repeated(17, 4)), column(...repeated(17, 3)), column(...repeated(17, 200))], // prettier-ignore
+    [column(...repeated(12, "SU"), ...repeated(4, "CC"), "none"), column(...repeated(17, 4)), column(...repeated(17, 3)), column(...repeated(17, 200))], // oxfmt-ignore
     [
       ["Findings", "rows with a lesion, of 17", "16"],
       ["Lying comfort", "sole lesions: SU 12; zone 4: 12; second and later: 12", "12 (75 %)"],
@@ -118,10 +118,10 @@ const cases: readonly Case[] = [
     ],
   ],
   // R: prop.test(3, 8, correct = FALSE) 0.13684 0.69426; with conf.level = 0.9 0.1611723 0.6520086
-  [shareLow, [3, 8], [["Share", "3 / 8", "37.5 %"], ["Lower limit", "Wilson, level 0.95", "13.68 %"]]], // prettier-ignore
-  [shareHigh, [3, 8, 0.9], [["Share", "3 / 8", "37.5 %"], ["Upper limit", "Wilson, level 0.9", "65.2 %"]]], // prettier-ignore
+  [shareLow, [3, 8], [["Share", "3 / 8", "37.5 %"], ["Lower limit", "Wilson, level 0.95", "13.68 %"]]], // oxfmt-ignore
+  [shareHigh, [3, 8, 0.9], [["Share", "3 / 8", "37.5 %"], ["Upper limit", "Wilson, level 0.9", "65.2 %"]]], // oxfmt-ignore
   // All of them are allowed. R: prop.test(8, 8, correct = FALSE) 0.6755924 1
-  [shareLow, [8, 8], [["Share", "8 / 8", "100 %"], ["Lower limit", "Wilson, level 0.95", "67.56 %"]]], // prettier-ignore
+  [shareLow, [8, 8], [["Share", "8 / 8", "100 %"], ["Lower limit", "Wilson, level 0.95", "67.56 %"]]], // oxfmt-ignore
   // 12 / 0.85 = 14.1176; R: poisson.test(12, conf.level = 0.9) 6.924213, / 0.85 = 8.146132
   [
     rateLow,
@@ -154,7 +154,7 @@ test.each(cases.map((one) => [one[0].id, one] as const))(
 test("a place with ten findings is not marked as one of few, with nine it is", () => {
   const notes = (ulcers: number, others: number): unknown[] => {
     const rows = ulcers + others;
-    const given = [column(...repeated(ulcers, "SU"), ...repeated(others, "CC")), ...[4, 3, 200].map((cell) => column(...repeated(rows, cell)))]; // prettier-ignore
+    const given = [column(...repeated(ulcers, "SU"), ...repeated(others, "CC")), ...[4, 3, 200].map((cell) => column(...repeated(rows, cell)))]; // oxfmt-ignore
     return table(causeReview, ...given)
       .slice(1)
       .map((row) => row.at(-2));

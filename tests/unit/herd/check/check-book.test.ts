@@ -15,14 +15,14 @@ const FEET: Rows = [
 ];
 const feet = sheet("Feet", FEET, { table: "Feet", days: [0] });
 
-const words = sheet("Words", [wordsTable.columns.map(({ heading }) => heading), ["Manky", "HHE", null, null]], { table: "Words" }); // prettier-ignore
+const words = sheet("Words", [wordsTable.columns.map(({ heading }) => heading), ["Manky", "HHE", null, null]], { table: "Words" }); // oxfmt-ignore
 
 function mapping(...rows: readonly (readonly [value: string, heading: PlainCell, unit: PlainCell])[]) {
   const cells = rows.map(([value, heading, unit]) => ["Findings", value, "Feet", "Feet", heading, null, 1, unit, null]);
   return sheet("Mapping", [mappingTable.columns.map(({ heading }) => heading), ...cells], { table: "Mapping" });
 }
 
-const whole = mapping(["Date", "A", null], ["Cow", "B", null], ["Foot", "C", null], ["Lesion", "D", null], ["Toe mm", "E", "cm"], ["Measured from", null, "hard horn"]); // prettier-ignore
+const whole = mapping(["Date", "A", null], ["Cow", "B", null], ["Foot", "C", null], ["Lesion", "D", null], ["Toe mm", "E", "cm"], ["Measured from", null, "hard horn"]); // oxfmt-ignore
 
 describe("a workbook with a Mapping and a Words table", () => {
   test("is checked by them", () => {
@@ -58,7 +58,7 @@ describe("a workbook with a Mapping and a Words table", () => {
 });
 
 test("what the cells do not tell is asked once, with the answers that there are", () => {
-  const rows = Array.from({ length: 12 }, (_, row): PlainCell[] => [100 + row, `0${1 + (row % 9)}/05/2026`, 22.5 + row, 150]); // prettier-ignore
+  const rows = Array.from({ length: 12 }, (_, row): PlainCell[] => [100 + row, `0${1 + (row % 9)}/05/2026`, 22.5 + row, 150]); // oxfmt-ignore
   const toes = Array.from({ length: 12 }, (_, row): PlainCell[] => [100 + row, day("2026-05-01"), "SU", 80 + row]);
   const { sources } = guessBook(
     book(

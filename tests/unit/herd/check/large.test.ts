@@ -33,7 +33,7 @@ const feet = Array.from({ length: 20_000 }, (_, row): PlainCell[] => [
 const farm = book(
   sheet("Herd", [["Cow", "Born", "Lactation", "Calved", "Left"], ...cows], { table: "Herd", days: [1, 3, 4] }),
   sheet("Milk", [["Cow", "Test date", "Lactation", "DIM", "Milk kg", "SCC"], ...milk], { days: [1] }),
-  sheet("Feet", [["Date", "Cow", "Foot", "Claw", "Lesion", "Toe length", "Measured from", "Treatment", "Recheck", "Notes"], ...feet], { days: [0, 8] }), // prettier-ignore
+  sheet("Feet", [["Date", "Cow", "Foot", "Claw", "Lesion", "Toe length", "Measured from", "Treatment", "Recheck", "Notes"], ...feet], { days: [0, 8] }), // oxfmt-ignore
 );
 
 test("60,000 rows are checked in less than 2 seconds", () => {

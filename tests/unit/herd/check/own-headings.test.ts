@@ -48,7 +48,7 @@ describe("a farm's own book", () => {
     const mapped = Object.fromEntries(
       guess.sources.map(({ table, sheet, columns }) => [
         `${table} on ${sheet}`,
-        Object.fromEntries(columns.map(({ key, heading, unit }) => [key, unit === undefined ? heading : `${heading}: ${unit}`])), // prettier-ignore
+        Object.fromEntries(columns.map(({ key, heading, unit }) => [key, unit === undefined ? heading : `${heading}: ${unit}`])), // oxfmt-ignore
       ]),
     );
     expect(mapped).toEqual({
@@ -94,7 +94,7 @@ describe("a farm's own book", () => {
 
   test("every word of the farm is proposed with the code that it has there, and none by chance", () => {
     for (const [code, words] of Object.entries(LESION_WORDS)) {
-      for (const word of words) expect([word, new LesionWords().codeOf(word) ?? likelyCode(word)?.code]).toEqual([word, code]); // prettier-ignore
+      for (const word of words) expect([word, new LesionWords().codeOf(word) ?? likelyCode(word)?.code]).toEqual([word, code]); // oxfmt-ignore
     }
     expect(likelyCode("bad un")).toBeUndefined();
   });
@@ -102,7 +102,7 @@ describe("a farm's own book", () => {
   test("every planted mistake is found and nothing sound is accused", () => {
     const words = confirmedWords();
     const doubts = checkTables(mappedTables(words), AS_OF, words);
-    const found = doubts.filter(({ address }) => !address.includes(":")).map(({ check, sheet, address }) => `${check}: ${sheet}!${address}`); // prettier-ignore
+    const found = doubts.filter(({ address }) => !address.includes(":")).map(({ check, sheet, address }) => `${check}: ${sheet}!${address}`); // oxfmt-ignore
     const planted = plantedMistakes().map(({ check, sheet, address }) => `${check}: ${sheet}!${address}`);
     expect([...found].sort()).toEqual([...planted].sort());
     const wholeColumns = doubts.filter(({ address }) => address.includes(":"));

@@ -20,7 +20,7 @@ describe("the planted mistakes of a farm's own book", () => {
     const repairs = safeRepairs(doubts);
     expect(repairs.settled.map(({ check }) => check).sort()).toEqual(
       ["mixed unit", "mixed unit", "text date", "text number", "text number", "unknown cow", "zero count"],
-    ); // prettier-ignore
+    ); // oxfmt-ignore
     await open.book.changeCells({ id: "repair", title: "all repairs", cells: repairs.cells });
 
     const after = await open.book.readBook();

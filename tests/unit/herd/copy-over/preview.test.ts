@@ -40,7 +40,7 @@ function withRows({ tables, scale }: CopyTarget, preview: ReturnType<typeof prev
 const own = sampleBook("own-headings.xlsx");
 const mapping = { sources: guessBook(own).sources };
 const rows = wordsProposal(own, mapping, undefined).rows.map(({ word, code }) => [word, code]);
-const words = new LesionWords({ name: "Words", sheet: "Words", columns: ["Word", "Code"].map((heading) => ({ heading, calculated: false })), rowCount: rows.length, rows }); // prettier-ignore
+const words = new LesionWords({ name: "Words", sheet: "Words", columns: ["Word", "Code"].map((heading) => ({ heading, calculated: false })), rowCount: rows.length, rows }); // oxfmt-ignore
 const old = { book: own, mapping, words, asOf: AS_OF };
 
 /** Rows below the headings in which anything stands, counted by hand from the sheet. */
@@ -131,8 +131,8 @@ test("whatever stands in the cells, rows in are rows over and rows listed, and n
     fc.string({ maxLength: 4 }),
     fc.boolean(),
   );
-  const line = fc.tuple(fc.integer({ min: 46_000, max: 46_260 }).map((serial): PlainCell => serial), fc.integer({ min: 1, max: 9 }).map((cow): PlainCell => cow), cell, cell, cell, cell); // prettier-ignore
-  const spoiled = fc.tuple(line, fc.integer({ min: 0, max: 5 }), cell).map(([cells, at, other]) => cells.map((one, place) => (place === at ? other : one))); // prettier-ignore
+  const line = fc.tuple(fc.integer({ min: 46_000, max: 46_260 }).map((serial): PlainCell => serial), fc.integer({ min: 1, max: 9 }).map((cow): PlainCell => cow), cell, cell, cell, cell); // oxfmt-ignore
+  const spoiled = fc.tuple(line, fc.integer({ min: 0, max: 5 }), cell).map(([cells, at, other]) => cells.map((one, place) => (place === at ? other : one))); // oxfmt-ignore
   fc.assert(
     fc.property(fc.array(spoiled, { minLength: 1, maxLength: 30 }), (lines) => {
       const headings = ["Visit", "Tag", "Leg", "Claw", "Finding", "Shed"];
@@ -140,7 +140,7 @@ test("whatever stands in the cells, rows in are rows over and rows listed, and n
         days: [0],
         table: "Feet",
       });
-      const columns = ["date", "cow", "foot", "claw", "lesion"].map((key, column) => ({ key, heading: headings[column]!, column })); // prettier-ignore
+      const columns = ["date", "cow", "foot", "claw", "lesion"].map((key, column) => ({ key, heading: headings[column]!, column })); // oxfmt-ignore
       const sources = [{ table: "Findings" as const, sheet: "Feet", source: "Feet", headingRow: 0, columns }];
       const from = { book: book(feet), mapping: { sources }, words: new LesionWords(), asOf: AS_OF };
       const preview = previewCopy(from, target);
@@ -162,14 +162,14 @@ describe("lists here that lack columns of the old book", () => {
     [46_001, 2, 3, "DD", null],
   ];
   const feet = sheet("Feet", [headings, ...lines], { days: [0], table: "Feet" });
-  const columns = ["date", "cow", "lactation", "lesion", "zone"].map((key, column) => ({ key, heading: headings[column]!, column })); // prettier-ignore
+  const columns = ["date", "cow", "lactation", "lesion", "zone"].map((key, column) => ({ key, heading: headings[column]!, column })); // oxfmt-ignore
   const sources = [{ table: "Findings" as const, sheet: "Feet", source: "Feet", headingRow: 0, columns }];
   const from = { book: book(feet), mapping: { sources }, words: new LesionWords(), asOf: AS_OF };
   const here = (...wanted: readonly TableContent["columns"][number][]): CopyTarget => ({
     tables: [{ name: "Findings", sheet: "Feet", columns: wanted, rowCount: 0, rows: [] }],
     scale: "0-3",
   });
-  const [date, cow, lesion, note, zone] = ["Date", "Cow", "Lesion", "Note", "Zone"].map((heading) => ({ heading, calculated: false })); // prettier-ignore
+  const [date, cow, lesion, note, zone] = ["Date", "Cow", "Lesion", "Note", "Zone"].map((heading) => ({ heading, calculated: false })); // oxfmt-ignore
 
   test("take the zone into the note, leave out what follows from Cows and say so", () => {
     const preview = previewCopy(from, here(date!, cow!, lesion!, note!));

@@ -57,7 +57,7 @@ describe.each(DAY_ORDERS.map((order) => [order]))("dates written as text, %s", (
     fc.assert(fc.property(days, (serial) => {
       const { farm, ours } = written("date", order, { day: serial }, [text]);
       return typeof farm === "string" && ours === serial;
-    })); // prettier-ignore
+    })); // oxfmt-ignore
   });
 });
 
@@ -119,7 +119,7 @@ describe("lesions", () => {
 
   test("every code of the key comes back, whatever words the farm has", () => {
     const codes = [...disorders.map(({ code }) => code), "none"];
-    const anyWords = fc.array(fc.tuple(fc.string({ minLength: 1, maxLength: 6 }), fc.constantFrom(...codes)), { maxLength: 8 }); // prettier-ignore
+    const anyWords = fc.array(fc.tuple(fc.string({ minLength: 1, maxLength: 6 }), fc.constantFrom(...codes)), { maxLength: 8 }); // oxfmt-ignore
     fc.assert(
       fc.property(anyWords, fc.constantFrom(...codes), (rows, code) => {
         const { farm, ours } = written("lesion", undefined, code, [], words(...rows));
@@ -131,6 +131,6 @@ describe("lesions", () => {
 
 test("blanks and notes stay as they are in every column", () => {
   for (const { key } of definitions) {
-    for (const value of [null, "-", "no sample"]) expect([key, written(key, unitsOf[key]?.at(-1), value).farm]).toEqual([key, value]); // prettier-ignore
+    for (const value of [null, "-", "no sample"]) expect([key, written(key, unitsOf[key]?.at(-1), value).farm]).toEqual([key, value]); // oxfmt-ignore
   }
 });

@@ -9,8 +9,8 @@ import { refusedAs } from "../../../workbook/contract/start";
 import { book, sheet } from "../plain-sheet";
 
 const FIRST = day("2026-06-01");
-const walking = sheet("Walking", [["Day", "Tag", "Gait"], [FIRST, 101, 2], [FIRST, 102, 0]], { table: "Gaits", days: [0] }); // prettier-ignore
-const feet = sheet("Feet", [["Visit", "Animal", "Found"], [FIRST, 101, "SU"], [FIRST, 102, "DD"]], { table: "Feet", days: [0] }); // prettier-ignore
+const walking = sheet("Walking", [["Day", "Tag", "Gait"], [FIRST, 101, 2], [FIRST, 102, 0]], { table: "Gaits", days: [0] }); // oxfmt-ignore
+const feet = sheet("Feet", [["Visit", "Animal", "Found"], [FIRST, 101, "SU"], [FIRST, 102, "DD"]], { table: "Feet", days: [0] }); // oxfmt-ignore
 
 const SCORES = [
   ["Scores", "Date", "Walking", "Gaits", "Day"],
@@ -36,7 +36,7 @@ const rowsOf = async (tables: ReturnType<typeof openFarmBook>["tables"], name: s
 
 describe("a row of the Mapping table that is not understood", () => {
   test("with a known table keeps that table alone from being read, and is named by its cell", async () => {
-    const { tables } = openFarmBook(book(walking, feet, mapping(...SCORES, ...FINDINGS, ["Scores", "Gait", "Walking", "Gaits", "X"]))); // prettier-ignore
+    const { tables } = openFarmBook(book(walking, feet, mapping(...SCORES, ...FINDINGS, ["Scores", "Gait", "Walking", "Gaits", "X"]))); // oxfmt-ignore
     expect(await rowsOf(tables, "Findings")).toEqual([
       [FIRST, 101, "SU"],
       [FIRST, 102, "DD"],
@@ -56,14 +56,14 @@ describe("a row of the Mapping table that is not understood", () => {
       ],
       { table: "Scores", days: [0] },
     );
-    const { tables } = openFarmBook(book(ours, feet, mapping(...FINDINGS, ["Scores", "Scor", "Scores", "Scores", "Score", null, null, "1-5"]))); // prettier-ignore
+    const { tables } = openFarmBook(book(ours, feet, mapping(...FINDINGS, ["Scores", "Scor", "Scores", "Scores", "Score", null, null, "1-5"]))); // oxfmt-ignore
     expect((await tables.listTables()).map(({ name }) => name)).toContain("Scores");
     expect(await refusedAs(tables.readTable("Scores"), "column-missing")).toContain('got "Scor"');
     expect(await rowsOf(tables, "Findings")).toHaveLength(2);
   });
 
   test("with an unknown table concerns the lists of its sheet and source", async () => {
-    const { tables } = openFarmBook(book(walking, feet, mapping(...SCORES, ...FINDINGS, ["Gaits", "Note", "walking", "gaits", "X"]))); // prettier-ignore
+    const { tables } = openFarmBook(book(walking, feet, mapping(...SCORES, ...FINDINGS, ["Gaits", "Note", "walking", "gaits", "X"]))); // oxfmt-ignore
     expect(await refusedAs(tables.readTable("Scores"), "column-missing")).toContain(
       'Mapping, B10: Table must be Cows, Findings, Scores, Tests; got "Gaits".',
     );
@@ -82,7 +82,7 @@ describe("a row of the Mapping table that is not understood", () => {
 });
 
 describe("one row that gives our own table of scores its scale", () => {
-  const ours = sheet("Scores", [["Date", "Cow", "Score", "Seen by"], [FIRST, 101, 4, "A"], [FIRST, 102, 1, null]], { table: "Scores", days: [0] }); // prettier-ignore
+  const ours = sheet("Scores", [["Date", "Cow", "Score", "Seen by"], [FIRST, 101, 4, "A"], [FIRST, 102, 1, null]], { table: "Scores", days: [0] }); // oxfmt-ignore
   const farm = book(ours, mapping(["Scores", "Score", "Scores", "Scores", "Score", null, null, "1-5"]));
 
   test("leaves its other columns as they are", async () => {
@@ -104,7 +104,7 @@ describe("one row that gives our own table of scores its scale", () => {
 });
 
 describe("two lists of findings, one a year", () => {
-  const old = sheet("Old", [["Visit", "Animal", "Lact", "Found", "Zone no"], [FIRST - 300, 101, 2, "SU", 4]], { days: [0] }); // prettier-ignore
+  const old = sheet("Old", [["Visit", "Animal", "Lact", "Found", "Zone no"], [FIRST - 300, 101, 2, "SU", 4]], { days: [0] }); // oxfmt-ignore
   const now = sheet(
     "Now",
     [
@@ -152,6 +152,6 @@ test("what is asked for at once is read once", async () => {
   const tables = mappedTables(counting, cells);
   await Promise.all([tables.listTables(), tables.readTable("Scores"), tables.readTable("Findings")]);
   expect(read.filter((name) => name !== "Mapping").sort()).toEqual(["Feet", "Gaits"]);
-  await raw.save({ id: "1", title: "", changes: [{ append: "Gaits", rows: [{ Day: { day: FIRST }, Tag: 103, Gait: 1 }] }] }); // prettier-ignore
+  await raw.save({ id: "1", title: "", changes: [{ append: "Gaits", rows: [{ Day: { day: FIRST }, Tag: 103, Gait: 1 }] }] }); // oxfmt-ignore
   expect((await tables.readTable("Scores")).rowCount).toBe(3);
 });

@@ -67,11 +67,11 @@ test("any workbook is guessed at and checked without a failure, and every guess 
 
 test("a list that goes on in a sheet of the next year is read from both", () => {
   const headingsOfBoth = ["Cow", "Date", "Foot", "Lesion", "Treatment"];
-  const rows = (from: string): PlainCell[][] => Array.from({ length: 8 }, (_, row) => [100 + row, day(from) + row, "LH", "DD", "topical"]); // prettier-ignore
+  const rows = (from: string): PlainCell[][] => Array.from({ length: 8 }, (_, row) => [100 + row, day(from) + row, "LH", "DD", "topical"]); // oxfmt-ignore
   const farm = book(
     sheet("Feet 2025", [headingsOfBoth, ...rows("2025-05-01")], { days: [1] }),
     sheet("Feet 2026", [headingsOfBoth, ...rows("2026-05-01")], { days: [1] }),
-    sheet("Old feet", [["Animal", "Day", "Leg", "Diagnosis"], ...rows("2024-05-01").map((cells) => cells.slice(0, 4))], { days: [1] }), // prettier-ignore
+    sheet("Old feet", [["Animal", "Day", "Leg", "Diagnosis"], ...rows("2024-05-01").map((cells) => cells.slice(0, 4))], { days: [1] }), // oxfmt-ignore
   );
   const { sources, alternatives } = guessBook(farm);
   expect(sources.map(({ table, sheet: name }) => [table, name])).toEqual([

@@ -69,7 +69,7 @@ describe("lists in a workbook", () => {
     expect(
       guessBook(book(sheet("Milk", rows, { days: [1] }))).sources[0]!.columns.map(({ key, unit }) => [key, unit]),
     ).toEqual([
-      // prettier-ignore
+      // oxfmt-ignore
       ["cow", undefined],
       ["date", undefined],
       ["milkKg", "kg"],
@@ -119,7 +119,7 @@ describe("bad books get a plain sentence", () => {
   });
 
   test("lists of something else", () => {
-    const rows: Rows = [["Field", "Hectares", "Crop"], ["Long acre", 4.2, "maize"], ["Low field", 6.1, "grass"], ["Hill", 3.3, "maize"]]; // prettier-ignore
+    const rows: Rows = [["Field", "Hectares", "Crop"], ["Long acre", 4.2, "maize"], ["Low field", 6.1, "grass"], ["Hill", 3.3, "maize"]]; // oxfmt-ignore
     expect(problems(sheet("Fields", rows))[0]).toMatch(/^There are lists \(Fields\), but none of cows, findings/);
   });
 

@@ -82,7 +82,7 @@ describe("the Mapping table", () => {
   });
 
   test.each([
-    [{ table: "Feet", value: "Cow", sheet: "A", heading: "Kuh" }, /^Mapping, A2: Table must be Cows, Findings, Scores, Tests; got "Feet"/], // prettier-ignore
+    [{ table: "Feet", value: "Cow", sheet: "A", heading: "Kuh" }, /^Mapping, A2: Table must be Cows, Findings, Scores, Tests; got "Feet"/], // oxfmt-ignore
     [
       { table: "Findings", value: "Horn", sheet: "A", heading: "Kuh" },
       /Value must be a heading of Findings; got "Horn"/,
@@ -93,7 +93,7 @@ describe("the Mapping table", () => {
       /Unit must be mm, cm, inches; got "feet"/,
     ],
     [{ table: "Findings", value: "Lesion", sheet: "A", heading: null }, /Heading and Column are blank/],
-    [{ table: "Findings", value: "Measured from", sheet: "A", heading: null, unit: "cm" }, /Unit must be hard horn or skin-horn line/], // prettier-ignore
+    [{ table: "Findings", value: "Measured from", sheet: "A", heading: null, unit: "cm" }, /Unit must be hard horn or skin-horn line/], // oxfmt-ignore
   ])("names a row that it does not understand: %j", (row, problem) => {
     const { mapping, problems } = readMapping(tableOf([row]));
     expect(problems.map(({ text }) => text)).toEqual([expect.stringMatching(problem)]);
@@ -114,7 +114,7 @@ describe("a mapped list", () => {
       ["15", day("2026-04-14"), "LF", "DD", null, null],
       ["19", day("2026-04-15"), "RH", "DD", 85, "hard horn"],
       ["21", day("2026-04-16"), "LH", "none", 77, "hard horn"],
-    ]); // prettier-ignore
+    ]); // oxfmt-ignore
   });
 
   test("leads from a value to the cell that it comes from", () => {

@@ -33,7 +33,7 @@ function german(day: PlainCell): PlainCell {
 const FEET: Readonly<Record<string, string>> = { LF: "VL", RF: "VR", LH: "HL", RH: "HR" };
 
 const feet = sheet("Klauen", [
-  ["Kuh", "Datum", "Lakt.", "Melktag", "Bein", "Klaue", "Zone", "Befund", "Stadium", "Grad", "Klauenlänge (cm)", "gemessen ab", "Behandlung", "kontrolliert am", "Verlauf", "nächste Kontrolle", "erledigt am", "Bemerkung"], // prettier-ignore
+  ["Kuh", "Datum", "Lakt.", "Melktag", "Bein", "Klaue", "Zone", "Befund", "Stadium", "Grad", "Klauenlänge (cm)", "gemessen ab", "Behandlung", "kontrolliert am", "Verlauf", "nächste Kontrolle", "erledigt am", "Bemerkung"], // oxfmt-ignore
   ...herd.findings.map((row): PlainCell[] => [
     row.cow,
     german(row.date),

@@ -53,12 +53,12 @@ describe("the list", () => {
     const book = smallBook();
     const mapping = table("Mapping", ["Table", "Value", "Sheet", "Source", "Heading", "Unit"], [
       ["Scores", "Score", "Scores", "Scores", "Score", "1-5"],
-    ]); // prettier-ignore
+    ]); // oxfmt-ignore
     book.replace({ ...book.state, tables: [...book.state.tables, mapping] }, "other", ["Mapping"]);
     typeInto(book, "Scores", 4, "Score", 3.5);
     const { driver } = await opened(book);
     const lame = driver.lines.filter(({ work }) => work === "lame");
-    expect(lame.map(({ cow, what }) => [cow, what])).toEqual([["104", "lame: lift and treat"], ["106", "lame: lift and treat"]]); // prettier-ignore
+    expect(lame.map(({ cow, what }) => [cow, what])).toEqual([["104", "lame: lift and treat"], ["106", "lame: lift and treat"]]); // oxfmt-ignore
     typeInto(book, "Scores", 2, "Score", 4);
     await driver.settle();
     expect(driver.lines.find(({ work }) => work === "lame")!.what).toBe("severely lame: treat today");
@@ -145,7 +145,7 @@ describe("what is shown", () => {
         groups.map(({ name, lines }) => `${name} ${lines.length}`),
       ]);
     expect(names("work")).toEqual([
-      ["overdue", 8, 8, ["Lame, not treated yet 1", "Feet to see again 3", "Blocks 1", "Topical treatment to repeat 2", "Routine trims 1"]], // prettier-ignore
+      ["overdue", 8, 8, ["Lame, not treated yet 1", "Feet to see again 3", "Blocks 1", "Topical treatment to repeat 2", "Routine trims 1"]], // oxfmt-ignore
       ["today", 1, 1, ["Feet to see again 1"]],
       ["ahead", 7, 7, ["Feet to see again 3", "Blocks 1", "Topical treatment to repeat 2", "Mobility scoring 1"]],
     ]);

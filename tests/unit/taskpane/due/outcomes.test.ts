@@ -57,7 +57,7 @@ describe("an outcome writes", () => {
     const { book, driver } = await opened();
     driver.press(driver.line(101, "second recheck"), "worse");
     await driver.settle();
-    expect(rowOf(book, "Findings", 0)).toMatchObject({ Outcome: "worse", "Next look": day("2024-03-26"), Treatment: "trim, block" }); // prettier-ignore
+    expect(rowOf(book, "Findings", 0)).toMatchObject({ Outcome: "worse", "Next look": day("2024-03-26"), Treatment: "trim, block" }); // oxfmt-ignore
     expect(driver.state.notice?.kind).toBe("caution");
     expect(driver.state.notice?.text).toContain("call the veterinarian");
   });

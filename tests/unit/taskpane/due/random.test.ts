@@ -24,11 +24,11 @@ type Act =
   | { readonly kind: "settle" };
 
 const act: fc.Arbitrary<Act> = fc.oneof(
-  { weight: 5, arbitrary: fc.record({ kind: fc.constant("press" as const), line: fc.nat(30), outcome: fc.constantFrom(...outcomes), times: fc.integer({ min: 1, max: 3 }) }) }, // prettier-ignore
+  { weight: 5, arbitrary: fc.record({ kind: fc.constant("press" as const), line: fc.nat(30), outcome: fc.constantFrom(...outcomes), times: fc.integer({ min: 1, max: 3 }) }) }, // oxfmt-ignore
   { weight: 2, arbitrary: fc.record({ kind: fc.constant("take back" as const), which: fc.nat(5) }) },
   { weight: 1, arbitrary: fc.record({ kind: fc.constant("look day" as const), daysAgo: fc.nat(12) }) },
-  { weight: 2, arbitrary: fc.record({ kind: fc.constant("others type" as const), row: fc.nat(8), text: fc.string({ maxLength: 4 }) }) }, // prettier-ignore
-  { weight: 1, arbitrary: fc.record({ kind: fc.constant("others insert" as const), at: fc.nat(6), cow: fc.integer({ min: 200, max: 205 }) }) }, // prettier-ignore
+  { weight: 2, arbitrary: fc.record({ kind: fc.constant("others type" as const), row: fc.nat(8), text: fc.string({ maxLength: 4 }) }) }, // oxfmt-ignore
+  { weight: 1, arbitrary: fc.record({ kind: fc.constant("others insert" as const), at: fc.nat(6), cow: fc.integer({ min: 200, max: 205 }) }) }, // oxfmt-ignore
   { weight: 1, arbitrary: fc.record({ kind: fc.constant("break off" as const) }) },
   { weight: 1, arbitrary: fc.record({ kind: fc.constant("try again" as const) }) },
   { weight: 4, arbitrary: fc.record({ kind: fc.constant("settle" as const) }) },
@@ -126,7 +126,7 @@ test("whatever users do, each outcome is written once or not at all, no treatmen
         driver.send({ type: "save tried again" });
         await driver.settle();
       }
-      const inserted = acts.flatMap((doing) => (doing.kind === "others insert" ? [JSON.stringify([TODAY - 7, doing.cow, "LF", "DD", null])] : [])); // prettier-ignore
+      const inserted = acts.flatMap((doing) => (doing.kind === "others insert" ? [JSON.stringify([TODAY - 7, doing.cow, "LF", "DD", null])] : [])); // oxfmt-ignore
       expect([...core(book)].sort()).toEqual([...core(smallBook()), ...inserted].sort());
 
       const saves = driver.port.pastSaves().map(({ id }) => id);

@@ -2,7 +2,7 @@ import type { LesionCases, LesionTable } from "../../../../src/taskpane/screens/
 
 /** A lesion with so many new cases; what a test does not ask for is 0. */
 export function lesion(code: string, name: string, newCases: number, more: Partial<LesionCases> = {}): LesionCases {
-  return { code, name, newCases, repeats: 0, cows: 0, rate: 0, low: 0, high: 0, target: undefined, against: "", note: "", ...more }; // prettier-ignore
+  return { code, name, newCases, repeats: 0, cows: 0, rate: 0, low: 0, high: 0, target: undefined, against: "", note: "", ...more }; // oxfmt-ignore
 }
 
 /** A table of lesions; all together are their sum, forms left out. */

@@ -34,7 +34,7 @@ test.each([
   ["a lesion that no rule names", { lesion: "CC" }, true, "trim"],
 ] as const)("%s", (_, values, lame, expected) => {
   expect(filled(values, lame)).toBe(expected);
-}); // prettier-ignore
+}); // oxfmt-ignore
 
 test("what the user chose stays when the rules fill in anew", () => {
   const chosen = finding({ lesion: "SU", care: { painRelief: false, blockOffDays: "21" } });
@@ -46,7 +46,7 @@ test("what the user chose stays when the rules fill in anew", () => {
 test("the dates before saving follow the lengths typed", () => {
   const chosen = finding({ lesion: "SU", care: { blockOffDays: "21", painReliefDays: "2" } });
   const care = careOf(state(blankEntry("a")), chosen);
-  const jobs = aftercareOf(chosen, care, RULES).map(({ what, afterDays }) => `${isoDate(day("2024-02-20") + afterDays)} ${what}`); // prettier-ignore
+  const jobs = aftercareOf(chosen, care, RULES).map(({ what, afterDays }) => `${isoDate(day("2024-02-20") + afterDays)} ${what}`); // oxfmt-ignore
   // 2024 has a 29 February: 20 February + 21 days is 12 March.
   expect(jobs).toEqual([
     "2024-02-21 last day of pain relief",

@@ -36,7 +36,7 @@ test("a cow with two findings takes fewer than 25 keys beside the numbers", asyn
       },
       { append: "Scores", rows: [{ Date: { day: TODAY }, Cow: 12, Score: 2 }] },
     ],
-  }); // prettier-ignore
+  }); // oxfmt-ignore
   expect(typist.keystrokes).toBeLessThan(25);
 });
 
@@ -129,7 +129,7 @@ describe("bad input is told beside its field", () => {
     contentOf(act(await Typist.at()).send({ type: "left", field }).state)
       .problemsAt(field)
       .map(({ kind, text }) => `${kind}: ${text}`)
-      .join(" "); // prettier-ignore
+      .join(" "); // oxfmt-ignore
 
   test.each([
     ["date", "2026-03-11", "stop: Date must be no later than today, 2026-03-10; got 2026-03-11."],
@@ -175,7 +175,7 @@ describe("bad input is told beside its field", () => {
   });
 
   test("a word that is no disorder, with the nearest codes", async () => {
-    const told = await problemAt("lesion", (typist) => typist.type("12⏎2lho").send({ type: "typed", field: "lesion", text: "SUU" })); // prettier-ignore
+    const told = await problemAt("lesion", (typist) => typist.type("12⏎2lho").send({ type: "typed", field: "lesion", text: "SUU" })); // oxfmt-ignore
     expect(told).toMatch(/^stop: "SUU" is not in the claw disorder key\. Near: SU/);
   });
 
@@ -196,7 +196,7 @@ describe("the same cow twice on a day", () => {
     expect(content.problemsAt("cow")).toMatchObject([{ kind: "tell", text: "Already entered on this day: LH outer SU." }]);
     expect(content.problemsAt("lesion")).toMatchObject([{ kind: "ask" }]);
     expect(typist.send({ type: "save" }).state.phase.kind).toBe("typing");
-  }); // prettier-ignore
+  }); // oxfmt-ignore
 
   test("she is not called sound beside a finding", async () => {
     const typist = (await Typist.at({ findings: [row] })).type("12⏎0n");
@@ -229,12 +229,12 @@ describe("what the pane says of a cow", () => {
     typist.type("2lho4⏎su⏎");
     // 10 March to 13 April: 21 days left of March and 13.
     expect(contentOf(typist.state).now).toContainEqual(
-      expect.objectContaining({ title: "Late in lactation", texts: expect.arrayContaining(["34 days to dry-off on 2026-04-13."]) as unknown }), // prettier-ignore
+      expect.objectContaining({ title: "Late in lactation", texts: expect.arrayContaining(["34 days to dry-off on 2026-04-13."]) as unknown }), // oxfmt-ignore
     );
   });
 
   test("a repeat cow and one that is lame most of the time", async () => {
-    const findings = ["2025-06-01", "2025-09-01", "2026-01-01"].map((date) => ({ date: day(date), cow: 12, foot: "LH", lesion: "SU" })); // prettier-ignore
+    const findings = ["2025-06-01", "2025-09-01", "2026-01-01"].map((date) => ({ date: day(date), cow: 12, foot: "LH", lesion: "SU" })); // oxfmt-ignore
     const scores = [2, 3, 2, 1].map((score, index) => ({ date: day("2025-10-01") + 14 * index, cow: 12, score }));
     const { past } = contentOf((await Typist.at({ findings, scores })).type("12⏎").state);
     expect(past.map(({ title, texts }) => `${title}: ${texts[0]}`)).toEqual([
@@ -244,7 +244,7 @@ describe("what the pane says of a cow", () => {
   });
 
   test("open rechecks and earlier findings", async () => {
-    const findings = [{ date: day("2026-03-03"), cow: 12, foot: "LH", claw: "outer", zone: 4, lesion: "SU", treatment: "trim" }]; // prettier-ignore
+    const findings = [{ date: day("2026-03-03"), cow: 12, foot: "LH", claw: "outer", zone: 4, lesion: "SU", treatment: "trim" }]; // oxfmt-ignore
     const content = contentOf((await Typist.at({ findings })).type("12⏎").state);
     expect(content.open[0]).toBe("first recheck, LH outer SU: 2026-03-10, today");
     expect(content.earlier).toEqual(["2026-03-03: LH outer zone 4, SU, trim"]);

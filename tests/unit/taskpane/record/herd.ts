@@ -34,7 +34,7 @@ const RULES: MemoryTable = {
   columns: [
     "Lesion", "First recheck (days)", "Second recheck (days)", "Block check (days)", "Block off (days)",
     "Pain relief (days)", "Topical repeat (days)", "Topical treatments", "Bandage off (hours)",
-  ].map((heading) => ({ heading })), // prettier-ignore
+  ].map((heading) => ({ heading })), // oxfmt-ignore
   rows: [
     ["SU", 7, 28, 14, 28, 3, null, null, null],
     ["U", 7, null, 14, 28, 3, null, null, null],
@@ -49,7 +49,7 @@ export const COWS: readonly Row[] = [
   { cow: 123, born: day("2022-02-01"), lactation: 2, calved: day("2025-05-01"), dryOff: day("2026-04-13"), entered: day("2024-02-01"), group: "low" },
   { cow: 1234, born: day("2020-02-01"), lactation: 4, calved: day("2025-01-01"), entered: day("2022-02-01"), left: day("2026-01-31") },
   { cow: "Bella", born: day("2024-01-01"), lactation: 1, calved: day("2026-02-01"), entered: day("2026-02-01"), group: "fresh" },
-]; // prettier-ignore
+]; // oxfmt-ignore
 
 export interface Book {
   readonly cows?: readonly Row[];

@@ -38,7 +38,7 @@ test("whatever was kept, the screen opens", () => {
   const anything = fc.oneof(
     fc.jsonValue(),
     fc.record({ visit: fc.jsonValue(), entry: fc.record({ id: fc.string(), cowText: fc.jsonValue(), findings: fc.jsonValue(), toes: fc.jsonValue(), current: fc.jsonValue(), agreed: fc.jsonValue() }), begun: fc.jsonValue(), earlier: fc.jsonValue() }),
-  ); // prettier-ignore
+  ); // oxfmt-ignore
   fc.assert(
     fc.property(anything, (kept) => {
       const opened = nextState(initialState(TODAY, "id-1", keptDraft(kept)), { type: "resume draft" });

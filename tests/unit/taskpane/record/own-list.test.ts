@@ -26,12 +26,12 @@ function listOf(name: string, headings: Headings, first: PlainCell) {
 
 /** Somebody who records into a farm's own lists, the last of which grows. */
 async function recording(...lists: readonly Headings[]) {
-  const rows = lists.flatMap((headings, at) => Object.entries(headings).map(([heading, value]) => ["Findings", value, `Feet ${at}`, null, heading])); // prettier-ignore
-  const mapping = sheet("Mapping", [mappingTable.columns.map(({ heading }) => heading), ...rows.map((row) => [...row, null, null, null, null])], { table: "Mapping" }); // prettier-ignore
+  const rows = lists.flatMap((headings, at) => Object.entries(headings).map(([heading, value]) => ["Findings", value, `Feet ${at}`, null, heading])); // oxfmt-ignore
+  const mapping = sheet("Mapping", [mappingTable.columns.map(({ heading }) => heading), ...rows.map((row) => [...row, null, null, null, null])], { table: "Mapping" }); // oxfmt-ignore
   const feet = lists.map((headings, at) => listOf(`Feet ${at}`, headings, TODAY - 400 + at));
   const { tables } = openFarmBook(book(sheet("Cows", COWS, { table: "Cows", days: [2, 3] }), ...feet, mapping));
   const herd = await readHerd(tables);
-  const state = nextState(initialState(TODAY, "id-1"), { type: "herd read", herd, rules: rulesInForce(undefined), past: [] }); // prettier-ignore
+  const state = nextState(initialState(TODAY, "id-1"), { type: "herd read", herd, rules: rulesInForce(undefined), past: [] }); // oxfmt-ignore
   const typist = new Typist(state);
   return { tables, typist };
 }
@@ -42,13 +42,13 @@ async function saved({ tables, typist }: Awaited<ReturnType<typeof recording>>) 
   if (phase.kind !== "saving") throw new Error(phase.kind);
   await tables.save(phase.planned.save);
   const { columns, rows } = await tables.readTable("Findings");
-  return Object.fromEntries(columns.flatMap(({ heading }, at) => (rows.at(-1)![at] === null ? [] : [[heading, rows.at(-1)![at]]]))); // prettier-ignore
+  return Object.fromEntries(columns.flatMap(({ heading }, at) => (rows.at(-1)![at] === null ? [] : [[heading, rows.at(-1)![at]]]))); // oxfmt-ignore
 }
 
 describe("a list of findings that has few columns", () => {
   test("takes what it has no column for into its note", async () => {
     const at = await recording({ ...VISIT, Remarks: "Note" });
-    at.typist.send({ type: "typed", field: "landmark", text: "hard horn" }).type("12⏎").send({ type: "chose", field: "foot", value: "LH" }); // prettier-ignore
+    at.typist.send({ type: "typed", field: "landmark", text: "hard horn" }).type("12⏎").send({ type: "chose", field: "foot", value: "LH" }); // oxfmt-ignore
     at.typist.send(
       { type: "typed", field: "toeOuter", text: "84" },
       { type: "typed", field: "claw", text: "outer" },
@@ -75,25 +75,25 @@ describe("a list of findings that has few columns", () => {
   test("without a note is not asked for what it cannot hold, and takes the rest", async () => {
     const at = await recording(VISIT);
     const { state } = at.typist;
-    expect((["severity", "care.other", "note", "trimmer"] as const).map((field) => isAsked(state, field))).toEqual([false, false, false, false]); // prettier-ignore
+    expect((["severity", "care.other", "note", "trimmer"] as const).map((field) => isAsked(state, field))).toEqual([false, false, false, false]); // oxfmt-ignore
     expect(isAsked(state, "zone")).toBe(true);
     expect(placeHint(state, "zone")).toBe("no column in your list: is not written");
     at.typist.type("12⏎").send({ type: "chose", field: "foot", value: "LH" });
-    at.typist.send({ type: "typed", field: "claw", text: "outer" }, { type: "typed", field: "zone", text: "4" }, { type: "chose", field: "lesion", value: "SU" }, { type: "save" }); // prettier-ignore
+    at.typist.send({ type: "typed", field: "claw", text: "outer" }, { type: "typed", field: "zone", text: "4" }, { type: "chose", field: "lesion", value: "SU" }, { type: "save" }); // oxfmt-ignore
     expect(await saved(at)).toEqual({ Date: TODAY, Cow: 12, Lesion: "SU" });
   });
 
   test("with a treatment and no note has the withdrawal behind the treatment", async () => {
     const at = await recording({ ...VISIT, Done: "Treatment" });
     at.typist.type("12⏎").send({ type: "chose", field: "foot", value: "LH" });
-    at.typist.send({ type: "typed", field: "claw", text: "outer" }, { type: "chose", field: "lesion", value: "SU" }, { type: "save" }); // prettier-ignore
+    at.typist.send({ type: "typed", field: "claw", text: "outer" }, { type: "chose", field: "lesion", value: "SU" }, { type: "save" }); // oxfmt-ignore
     expect((await saved(at))["Treatment"]).toMatch(/^trim, .*; milk and meat withdrawal not entered$/);
   });
 
   test("that grows beside an older one with more columns takes only its own", async () => {
     const at = await recording({ ...VISIT, Lact: "Lactation", Zone: "Zone" }, { ...VISIT, Remarks: "Note" });
     at.typist.type("12⏎").send({ type: "chose", field: "foot", value: "LH" });
-    at.typist.send({ type: "typed", field: "claw", text: "outer" }, { type: "typed", field: "zone", text: "4" }, { type: "chose", field: "lesion", value: "SU" }, { type: "save" }); // prettier-ignore
+    at.typist.send({ type: "typed", field: "claw", text: "outer" }, { type: "typed", field: "zone", text: "4" }, { type: "chose", field: "lesion", value: "SU" }, { type: "save" }); // oxfmt-ignore
     const row = await saved(at);
     expect(Object.keys(row)).toEqual(["Date", "Cow", "Lesion", "Note"]);
     expect(row["Note"]).toContain("zone 4");

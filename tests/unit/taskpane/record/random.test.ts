@@ -12,8 +12,8 @@ import { bookOf, portOn, rowsOf, TODAY } from "./herd";
 const FIELDS: readonly Field[] = [
   "date", "place", "trimmer", "reason", "landmark", "cow", "score", "foot", "toeInner", "toeOuter", "claw", "zone",
   "lesion", "stage", "severity", "note", "care.block", "care.painReliefDays", "care.drug", "care.milkHours", "actions",
-]; // prettier-ignore
-const TEXTS = ["", "12", "123", "999", "bella", "2026-03-01", "2026-12-01", "hard horn", "LH", "RF", "inner", "between", "4", "0", "85", "8.5", "SU", "dd", "M2", "=1+1", "2", "x"]; // prettier-ignore
+]; // oxfmt-ignore
+const TEXTS = ["", "12", "123", "999", "bella", "2026-03-01", "2026-12-01", "hard horn", "LH", "RF", "inner", "between", "4", "0", "85", "8.5", "SU", "dd", "M2", "=1+1", "2", "x"]; // oxfmt-ignore
 const KEYS = ["Enter", "ArrowDown", "ArrowUp", "l", "h", "r", "f", "o", "b", "n", "a", "s", "0", "2", "3"];
 
 const field = fc.constantFrom(...FIELDS);
@@ -29,7 +29,7 @@ const userEvent: fc.Arbitrary<RecordEvent> = fc.oneof(
   fc.record({ type: fc.constant("remove finding" as const), place: fc.nat(3) }),
   fc.constantFrom<RecordEvent>({ type: "another finding" }, { type: "nothing found" }, { type: "bring back" }, { type: "resume draft" }, { type: "drop draft" }),
   { weight: 2, arbitrary: fc.constant<RecordEvent>({ type: "save" }) },
-); // prettier-ignore
+); // oxfmt-ignore
 
 /** A whole entry, so that random events have something to spoil and to save. */
 const GOOD: readonly RecordEvent[] = [
@@ -114,7 +114,7 @@ async function saveThrough(faults: readonly Fault[], saves: number) {
   };
   let state = await start();
   for (let count = 0; count < saves; count++) {
-    state = GOOD.map((event) => (event.type === "chose" && event.field === "cow" ? { ...event, value: String([12, 123][count % 2]) } : event)).reduce(nextState, state); // prettier-ignore
+    state = GOOD.map((event) => (event.type === "chose" && event.field === "cow" ? { ...event, value: String([12, 123][count % 2]) } : event)).reduce(nextState, state); // oxfmt-ignore
     while (state.entry.id === `id-${count}`) {
       state = nextState(nextState(state, { type: "save" }), { type: "save" });
       if (state.phase.kind !== "saving") throw new Error(`not saving: ${state.error}`);

@@ -3,7 +3,7 @@ import type { RecordEvent } from "../../../../src/taskpane/screens/record/events
 import { bookOf, herdOf, portOn, rowsOf, TODAY } from "./herd";
 import { Typist } from "./typist";
 
-const typed = (field: Extract<RecordEvent, { type: "typed" }>["field"], text: string): RecordEvent => ({ type: "typed", field, text }); // prettier-ignore
+const typed = (field: Extract<RecordEvent, { type: "typed" }>["field"], text: string): RecordEvent => ({ type: "typed", field, text }); // oxfmt-ignore
 
 /** The rows that the save of a typist leaves in the workbook. */
 async function written(typist: Typist, table = "Findings") {
@@ -29,11 +29,11 @@ test("a sound cow has one row with the toe that sets the length; the rest is not
       Date: TODAY, Cow: 12, Lactation: 3, "Days in milk": 110, Foot: "LH", Claw: "inner", Lesion: "none",
       "Toe mm": 94, "Measured from": "skin-horn line", Note: "LH outer toe 96 mm from skin-horn line",
     },
-  ]); // prettier-ignore
+  ]); // oxfmt-ignore
 });
 
 test("the visit is noted in the first row of a cow", async () => {
-  const typist = (await Typist.at()).send(typed("trimmer", "A. Example"), typed("reason", "routine"), typed("place", "barn 2")); // prettier-ignore
+  const typist = (await Typist.at()).send(typed("trimmer", "A. Example"), typed("reason", "routine"), typed("place", "barn 2")); // oxfmt-ignore
   const rows = await written(typist.type("12⏎0lho4⏎su⏎1arhi4⏎su⏎1⏎"));
   expect(rows.map(({ Note }) => Note)).toEqual(["routine; trimmer A. Example; place barn 2", undefined]);
 });
@@ -54,7 +54,7 @@ test("a rules table that contradicts itself fills nothing in, and says why", asy
   const twice = { ...rules!, rows: [...rules!.rows, ["SU", 5, null, null, null, null, null, null, null]] };
   expect(rulesInForce(twice)).toMatchObject({ rules: [], remark: expect.stringContaining("SU stands in two rows") as string });
   expect(rulesInForce(undefined).remark).toContain("built-in");
-}); // prettier-ignore
+}); // oxfmt-ignore
 
 test("another day than today is told", async () => {
   const typist = (await Typist.at()).send(typed("date", "2026-03-09")).type("12⏎0n");

@@ -33,7 +33,7 @@ const action: fc.Arbitrary<Action> = fc.oneof(
   { weight: 2, arbitrary: fc.constant({ kind: "close and open" as const }) },
   { weight: 1, arbitrary: fc.constant({ kind: "someone adds a row" as const }) },
   { weight: 1, arbitrary: fc.record({ kind: fc.constant("someone changes a row" as const), place: fc.nat(5) }) },
-); // prettier-ignore
+); // oxfmt-ignore
 
 /** A user, the pane that may be closed at any moment, and the workbook and the drafts that outlive it. */
 class Afternoon {

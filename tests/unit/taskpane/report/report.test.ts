@@ -10,7 +10,7 @@ import type { DueLine } from "../../../../src/taskpane/screens/due/line";
 const TODAY = day("2024-03-20");
 
 function line(cow: string, work: DueLine["work"], due: number, what = work as string): DueLine {
-  const finding = { key: cow, index: 0, foot: "LH", claw: "", lesion: "SU", lesionName: "Sole ulcer", treatment: "", treatedOn: due - 7, note: "" }; // prettier-ignore
+  const finding = { key: cow, index: 0, foot: "LH", claw: "", lesion: "SU", lesionName: "Sole ulcer", treatment: "", treatedOn: due - 7, note: "" }; // oxfmt-ignore
   const onFoot = work === "recheck" ? { finding } : {};
   return { key: `${cow} ${work} ${due}`, work, what, due, cow, place: "", remarks: [], ...onFoot };
 }

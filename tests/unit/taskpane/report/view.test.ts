@@ -48,7 +48,7 @@ const report: DrawnUp = {
 function view(changes: Partial<ReportViewProps>): readonly Element[] {
   const live: LiveState = initialLiveState();
   const nothing = (): void => undefined;
-  const props = { live, state: initialReportState, report, written: undefined, isReady: true, days: { visit: "", since: "" } }; // prettier-ignore
+  const props = { live, state: initialReportState, report, written: undefined, isReady: true, days: { visit: "", since: "" } }; // oxfmt-ignore
   return drawn(ReportView({ ...props, onLive: nothing, dispatch: nothing, ...changes }));
 }
 

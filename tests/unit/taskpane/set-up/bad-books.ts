@@ -7,7 +7,7 @@ function sheet(name: string, rows: Rows, merges: readonly PlainArea[] = []): Pla
   return { name, rows, tables: [], days: [], formulas: [], merges };
 }
 
-const over = (row: number, firstColumn: number, lastColumn: number): PlainArea => ({ firstRow: row, lastRow: row, firstColumn, lastColumn }); // prettier-ignore
+const over = (row: number, firstColumn: number, lastColumn: number): PlainArea => ({ firstRow: row, lastRow: row, firstColumn, lastColumn }); // oxfmt-ignore
 
 const VISITS: Rows = Array.from({ length: 12 }, (_, index) => [
   `0${(index % 9) + 1}/03/2026`,
@@ -19,7 +19,7 @@ const VISITS: Rows = Array.from({ length: 12 }, (_, index) => [
 /** A herd's milk tests with so many mistakes that no list of them fits a screen. */
 function manyDoubts(): PlainBook {
   const ROWS = 6000;
-  const rows = Array.from({ length: ROWS }, (_, index): PlainCell[] => [1000 + index, 46_100 + (index % 28), 25, index % 2 === 0 ? String(100 + (index % 300)) : 0]); // prettier-ignore
+  const rows = Array.from({ length: ROWS }, (_, index): PlainCell[] => [1000 + index, 46_100 + (index % 28), 25, index % 2 === 0 ? String(100 + (index % 300)) : 0]); // oxfmt-ignore
   const days = [{ firstRow: 1, lastRow: ROWS, firstColumn: 1, lastColumn: 1 }];
   return { sheets: [{ ...sheet("Milk", [["Cow", "Test date", "Milk kg", "Cell count (thousand)"], ...rows]), days }] };
 }
@@ -28,7 +28,7 @@ function manyDoubts(): PlainBook {
 export const badBooks: Readonly<Record<string, () => PlainBook>> = {
   empty: () => ({ sheets: [sheet("Sheet1", [])] }),
   pictures: () => ({ sheets: [sheet("Photos", []), sheet("More photos", [])] }),
-  fifty: () => ({ sheets: Array.from({ length: 50 }, (_, index) => sheet(`Week ${index + 1}`, [["Milk price", "Day"], [0.45, "Monday"]])) }), // prettier-ignore
+  fifty: () => ({ sheets: Array.from({ length: 50 }, (_, index) => sheet(`Week ${index + 1}`, [["Milk price", "Day"], [0.45, "Monday"]])) }), // oxfmt-ignore
   merged: () => ({
     sheets: [
       sheet("Feet", [["Trimming", null, null, null], ["Date", "Cow", "Lesion", "Pen"], ...VISITS], [over(0, 0, 3)]),

@@ -27,7 +27,7 @@ async function opened(plain: PlainBook): Promise<Driver> {
 
 function mapping(...rows: readonly (readonly PlainCell[])[]) {
   const headings = mappingTable.columns.map(({ heading }) => heading);
-  return sheet("Mapping", [headings, ...rows.map((row) => headings.map((_, at) => row[at] ?? null))], { table: "Mapping" }); // prettier-ignore
+  return sheet("Mapping", [headings, ...rows.map((row) => headings.map((_, at) => row[at] ?? null))], { table: "Mapping" }); // oxfmt-ignore
 }
 
 /** Counts in cells, of which the mapping does not say so. */
@@ -51,7 +51,7 @@ describe("what is kept is shown as it is read", () => {
   test("dates that are text have no order until it is said", async () => {
     const visits = Array.from({ length: 12 }, (_, row) => [100 + row, `${13 + row}/03/2026`, "DD"]);
     const feet = sheet("Feet", [["Cow", "Visit", "Found"], ...visits], { table: "Feet" });
-    const driver = await opened(book(feet, mapping(["Findings", "Cow", "Feet", "Feet", "Cow"], ["Findings", "Date", "Feet", "Feet", "Visit"], ["Findings", "Lesion", "Feet", "Feet", "Found"]))); // prettier-ignore
+    const driver = await opened(book(feet, mapping(["Findings", "Cow", "Feet", "Feet", "Cow"], ["Findings", "Date", "Feet", "Feet", "Visit"], ["Findings", "Lesion", "Feet", "Feet", "Found"]))); // oxfmt-ignore
     expect(driver.column("Feet", "Visit")).toMatchObject({ key: "date", unit: undefined });
   });
 
@@ -66,7 +66,7 @@ describe("what is kept is shown as it is read", () => {
   });
 
   test("a note of the farm's own stays when the lists are kept anew", async () => {
-    const driver = await opened(book(milk, mapping(["Tests", "Cow", "Milk", "Milk", "Cow", null, null, null, "ask Ann"], ...MILK_ROWS.slice(1)))); // prettier-ignore
+    const driver = await opened(book(milk, mapping(["Tests", "Cow", "Milk", "Milk", "Cow", null, null, null, "ask Ann"], ...MILK_ROWS.slice(1)))); // oxfmt-ignore
     const { column } = driver.column("Milk", "Milk kg");
     await driver.press({ type: "column read as", list: driver.list("Milk").id, column, key: "" });
     await driver.press({ type: "unit chosen", list: driver.list("Milk").id, column: 3, unit: "cells/mL" });
@@ -162,9 +162,9 @@ describe("the check", () => {
     await driver.press({ type: "check pressed" });
     expect(checkedIn(driver.state)?.tables).toEqual([]);
     expect(sectionState(driver.state, "check")).toBe("no list was checked");
-    const group = { check: "capped count", title: "", level: "note", doubts: [], cells: 3, doubtful: 0, repairable: [], repairs: [] } as const; // prettier-ignore
+    const group = { check: "capped count", title: "", level: "note", doubts: [], cells: 3, doubtful: 0, repairable: [], repairs: [] } as const; // oxfmt-ignore
     expect(foundText([group], ["Tests on Milk"])).toBe("nothing doubtful, 3 to know");
-    expect(foundText([{ ...group, cells: 5, doubtful: 2 }], ["Tests on Milk"])).toBe("2 doubtful cells of 1 kind, 3 to know"); // prettier-ignore
+    expect(foundText([{ ...group, cells: 5, doubtful: 2 }], ["Tests on Milk"])).toBe("2 doubtful cells of 1 kind, 3 to know"); // oxfmt-ignore
   });
 });
 

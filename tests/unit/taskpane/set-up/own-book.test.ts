@@ -126,7 +126,7 @@ describe("the secretary's own book", () => {
     await driver.press({ type: "keep lists pressed", id: driver.newId() });
     await driver.press({ type: "keep words pressed", id: driver.newId() });
     await driver.press({ type: "check pressed" });
-    const found = new Set(checkedIn(driver.state)!.groups.flatMap(({ doubts }) => doubts.map(({ check, sheet, address }) => `${check}: ${sheet}!${address}`))); // prettier-ignore
+    const found = new Set(checkedIn(driver.state)!.groups.flatMap(({ doubts }) => doubts.map(({ check, sheet, address }) => `${check}: ${sheet}!${address}`))); // oxfmt-ignore
     for (const { check, sheet, address } of plantedMistakes()) expect(found).toContain(`${check}: ${sheet}!${address}`);
   });
 
@@ -173,7 +173,7 @@ describe("the secretary's own book", () => {
     await driver.press({ type: "keep lists pressed", id: driver.newId() });
     await driver.press({ type: "check pressed" });
     const doubt = checkedIn(driver.state)!.groups.find(({ check }) => check === "zero count")!.doubts[0]!;
-    await driver.ports.book.changeCells({ id: "else", title: "else", cells: [{ sheet: doubt.sheet, address: doubt.address, was: 0, set: 150_000 }] }); // prettier-ignore
+    await driver.ports.book.changeCells({ id: "else", title: "else", cells: [{ sheet: doubt.sheet, address: doubt.address, was: 0, set: 150_000 }] }); // oxfmt-ignore
     await driver.press({ type: "repair pressed", doubt, id: driver.newId() });
     expect(driver.state.notice?.kind).toBe("error");
     expect(await valueOf(driver, doubt.sheet, doubt.address)).toBe(150_000);

@@ -81,7 +81,7 @@ test("what was said of a list outlives a reading, as long as its headings are th
   await driver.press({ type: "reading asked" });
   expect(driver.column("Milk recording", "DIM").key).toBe("");
   const address = "G4";
-  await driver.ports.book.changeCells({ id: "x", title: "x", cells: [{ sheet: "Milk recording", address, was: "Butterfat", set: "Fat %" }] }); // prettier-ignore
+  await driver.ports.book.changeCells({ id: "x", title: "x", cells: [{ sheet: "Milk recording", address, was: "Butterfat", set: "Fat %" }] }); // oxfmt-ignore
   await driver.press({ type: "reading asked" });
   expect(driver.column("Milk recording", "DIM").key).toBe("daysInMilk");
 });
@@ -90,7 +90,7 @@ test("headings that moved are found again and said; the mapping is kept anew", a
   const book = memoryBook(own);
   const driver = await opened(book);
   await driver.press({ type: "keep lists pressed", id: "set-up 1" });
-  await driver.ports.book.changeCells({ id: "x", title: "x", cells: [{ sheet: "Walking", address: "C4", was: "Mobility 0-3", set: "Mobility score" }] }); // prettier-ignore
+  await driver.ports.book.changeCells({ id: "x", title: "x", cells: [{ sheet: "Walking", address: "C4", was: "Mobility 0-3", set: "Mobility score" }] }); // oxfmt-ignore
   await driver.press({ type: "reading asked" });
   const { reading } = driver.state;
   expect(reading.kind === "read" && reading.notes).toEqual([
@@ -105,7 +105,7 @@ test("formulas with #NAME? are entered again; where the functions are not loaded
   const book = memoryBook(own);
   const { state } = book;
   const broken = { value: "#NAME?", formula: "HERD.CELL.SCORE(400)" };
-  book.replace({ ...state, sheets: [...state.sheets, { name: "Sums", protected: false, cells: { A1: broken, A2: broken } }] }, undefined, []); // prettier-ignore
+  book.replace({ ...state, sheets: [...state.sheets, { name: "Sums", protected: false, cells: { A1: broken, A2: broken } }] }, undefined, []); // oxfmt-ignore
   book.functions = "no";
   const driver = await opened(book);
   await driver.press({ type: "formulas asked" });
@@ -135,8 +135,8 @@ test.each([
 
 /** Five cows of which nothing tells the unit of the milk. */
 function unsureBook(): PlainBook {
-  const rows = [["Cow", "Test date", "Milk", "Cell count"], ...[101, 102, 103, 104, 105, 106].map((cow) => [cow, 46_100, 20 + (cow % 7), 90 + cow])]; // prettier-ignore
-  const milk: PlainSheet = { name: "Milk", rows, tables: [], formulas: [], merges: [], days: [{ firstRow: 1, lastRow: 6, firstColumn: 1, lastColumn: 1 }] }; // prettier-ignore
+  const rows = [["Cow", "Test date", "Milk", "Cell count"], ...[101, 102, 103, 104, 105, 106].map((cow) => [cow, 46_100, 20 + (cow % 7), 90 + cow])]; // oxfmt-ignore
+  const milk: PlainSheet = { name: "Milk", rows, tables: [], formulas: [], merges: [], days: [{ firstRow: 1, lastRow: 6, firstColumn: 1, lastColumn: 1 }] }; // oxfmt-ignore
   return { sheets: [milk] };
 }
 

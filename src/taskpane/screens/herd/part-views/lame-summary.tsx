@@ -28,7 +28,7 @@ export function LameSummary({ part }: RowsViewProps) {
           columns={[{ heading: "Figure" }, { heading: "Value" }]}
           rows={part.rows[0]!.map((heading) => {
             const value = number(String(heading));
-            return [String(heading), value <= 1 && /share|low|high/i.test(String(heading)) ? formatNumber(value, "0.0%") : value]; // prettier-ignore
+            return [String(heading), value <= 1 && /share|low|high/i.test(String(heading)) ? formatNumber(value, "0.0%") : value]; // oxfmt-ignore
           })}
         />
       </details>
