@@ -1,5 +1,6 @@
 const { join } = require("node:path");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
+const MinimizerPlugin = require("minimizer-webpack-plugin");
 
 const SOURCE = join(__dirname, "src");
 const LEAN_SPECS = join(SOURCE, "entries/excel-build/lean-specs.cjs");
@@ -69,6 +70,7 @@ const excel = {
   performance: { hints: false },
   experiments: { layers: true },
   optimization: {
+    minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify })],
     splitChunks: { cacheGroups: { defaultVendors: false, specs: { layer: "whole", name: "specs", minChunks: 2 } } },
   },
   module: {

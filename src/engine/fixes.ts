@@ -13,6 +13,7 @@ import { fixKeptRanges } from "./fixes/kept-ranges";
 import { fixKnownRanges } from "./fixes/known-ranges";
 import { fixLetAndLambda } from "./fixes/let-and-lambda";
 import { maxifs, minifs } from "./fixes/minifs";
+import { fixOneSearch } from "./fixes/one-search";
 import { fixOwnRow } from "./fixes/own-row";
 import { fixPlainTexts } from "./fixes/plain-texts";
 import { fixRangeUnion } from "./fixes/range-union";
@@ -42,6 +43,7 @@ export function applyFixes(): void {
   fixKnownRanges();
   fixLetAndLambda();
   fixTableReferences();
+  fixOneSearch();
   fixOwnRow();
   fixPlainTexts();
   fixRangeUnion();

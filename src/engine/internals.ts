@@ -138,6 +138,15 @@ export interface DependencyRanges {
   _removeDependencyRTreeCacheById(unitId: string, sheetId: string): void;
 }
 
+/** The order in which formulas are computed. */
+export interface OrderOfFormulas {
+  readonly _dependencyManagerService: {
+    searchDependency(ranges: readonly IUnitRange[], except?: ReadonlySet<number>): Set<number>;
+  };
+  _calculateRunList(trees: readonly unknown[]): unknown[];
+  _checkIsCycleDependency(trees: readonly unknown[]): boolean;
+}
+
 /** A part of a parsed formula that reads cells. */
 export interface ReadNode {
   readonly nodeType: number;

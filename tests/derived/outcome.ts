@@ -90,14 +90,15 @@ const SHORTEST_MESSAGE = 10;
 const LONGEST_MESSAGE = 700;
 
 /** Fails unless the error is one of the two, with a message for the user. Texts that were given may stand in it. */
-export function expectMessage({ kind, message }: Exclude<Outcome, { value: unknown }>, given: string): void {
-  const isUnfit = UNFIT.test(message) && !UNFIT.test(given);
+export function expectMessage({ kind, message }: Exclude<Outcome, { value: unknown }>, given: () => string): void {
+  const isUnfit = !isFit(message, given);
   const isRightLength = message.length >= SHORTEST_MESSAGE && message.length <= LONGEST_MESSAGE;
   if (!KINDS.includes(kind) || !isRightLength || isUnfit) {
     throw new Error(`an error without a proper message: ${kind}, ${message}`);
   }
 }
 
-export function isFit(text: string, given: string): boolean {
-  return !UNFIT.test(text) || UNFIT.test(given);
+/** `given` tells all that the arguments hold. */
+export function isFit(text: string, given: () => string): boolean {
+  return !UNFIT.test(text) || UNFIT.test(given());
 }

@@ -1,6 +1,7 @@
 import { ICommandService, RTree, Worksheet } from "@univerjs/core";
 import {
   CELL_INVERTED_INDEX_CACHE,
+  DependencyManagerService,
   FormulaRuntimeService,
   Interpreter,
   Lexer,
@@ -104,6 +105,27 @@ describe("what the engine does too often", () => {
     expect(sum).toBe(7);
     // D1 alone is computed; of no formula is it asked again what it reads.
     expect(counts).toEqual([1, 0]);
+  });
+
+  test("one-search: what reads a formula's cells is looked up once", async () => {
+    const cells: Record<string, Cells[string]> = { A1: "=1" };
+    for (let row = 2; row <= 100; row++) cells[`A${row}`] = `=A${row - 1}+1`;
+    const search = jest.spyOn(DependencyManagerService.prototype, "searchDependency");
+    const result = await answers({ Data: cells });
+    const searches = search.mock.calls.length;
+    search.mockRestore();
+    expect(result.value("A100")).toBe(100);
+    // Once for each formula, and for the cells that are new.
+    expect(searches).toBeLessThan(110);
+  });
+
+  test("one-search: a circle is noticed all the same", async () => {
+    const noticed = jest.spyOn(FormulaRuntimeService.prototype, "enableCycleDependency");
+    await answers({ Data: { A1: "=B1+1", B1: "=C1+1", C1: "=2+3" } });
+    expect(noticed).not.toHaveBeenCalled();
+    await answers({ Data: { A1: "=B1+1", B1: "=C1+1", C1: "=A1+1", D1: "=2+3" } });
+    expect(noticed).toHaveBeenCalled();
+    noticed.mockRestore();
   });
 
   test("plain-texts: whether a text is a date or an amount of money is asked once", () => {

@@ -37,7 +37,8 @@ export function fixKeptRanges(): void {
   };
 }
 
-function rangeKey({ unitId, sheetId, range }: RangeTree["rangeList"][number]): string {
+/** What tells apart the cells of one range from those of another. */
+export function rangeKey({ unitId, sheetId, range }: RangeTree["rangeList"][number]): string {
   const { startRow, startColumn, endRow, endColumn } = range;
   return `${unitId}!${sheetId}!${startRow},${startColumn},${endRow},${endColumn}`;
 }
