@@ -33,8 +33,8 @@ const LEAN_MEMBERS = {
   steps: "() => []",
 };
 
-/** Where the makers of parameters take a description. */
-const TEXT_ARGUMENTS = { required: [1], optional: [1, 2], withDefault: [1, 3] };
+/** Where the makers of parameters take a description, and those of pairs of specs worked examples. */
+const TEXT_ARGUMENTS = { required: [1], optional: [1, 2], withDefault: [1, 3], rateLimit: [1], shareLimit: [1] };
 
 function membersOf(definition) {
   return ts.isObjectLiteralExpression(definition) ? definition.properties : [];
