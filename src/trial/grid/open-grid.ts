@@ -8,6 +8,7 @@ import { attachCallLog, herdFunctions } from "../../engine/register";
 import { keepCellsWhileDrawing } from "./drawn-cells";
 import { keepSuggestionsFresh } from "./fresh-suggestions";
 import { keepStructure } from "./kept-structure";
+import { closeWithWords } from "./late-words";
 import { registerPlugins } from "./plugins";
 import { stopChecking } from "./quiet-close";
 import { growTablesBelow } from "./table-growth";
@@ -49,7 +50,7 @@ export function openGrid(container: HTMLElement, snapshot: IWorkbookData, onRefu
     computed: () => computed(injector),
     close: () => {
       stopChecking(injector);
-      univer.dispose();
+      closeWithWords(univer, locales);
     },
   };
 }
