@@ -4,7 +4,7 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, type Page } from "playwright-core";
 import sirv from "sirv";
 import { DomainError } from "../../src/core/shared/domain-error";
 import { evaluate } from "../../src/functions/evaluate";
@@ -14,6 +14,7 @@ import { buildInto } from "../excel-build/build-into";
 import { type Answer, type Call, callAll, type Metadata } from "./excel-program/calls";
 import { standIn } from "./excel-program/stand-in";
 import { axeFindings, overhang } from "./well-made";
+import { ownBrowser } from "./own-browser";
 
 /** The build and a browser that has only just come up may take long on a small machine. */
 const SLOW = 120_000;
@@ -35,7 +36,7 @@ beforeAll(async () => {
   server = createServer(sirv(folder));
   await new Promise<void>((resolve) => server.listen(0, "localhost", resolve));
   address = `http://localhost:${(server.address() as AddressInfo).port}`;
-  browser = await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
+  browser = await ownBrowser();
   page = await browser.newPage();
   page.on("pageerror", ({ message }) => trouble.push(message));
   page.on("console", (message) => {

@@ -1,5 +1,6 @@
 import { join } from "node:path";
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { type Browser, type BrowserContextOptions, type Page } from "playwright-core";
+import { ownBrowser } from "./own-browser";
 import { serve, type TrialServer } from "../../src/entries/trial-build/server";
 
 const ROOT = join(__dirname, "../..");
@@ -33,7 +34,7 @@ export class TestPage {
       { path: "/", folder: join(__dirname, "page") },
       { path: "/", folder: join(BUILT, name) },
     ];
-    const browser = await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
+    const browser = await ownBrowser();
     return new TestPage(await serve(mounts, 0), browser, today);
   }
 

@@ -1,13 +1,7 @@
 import { join } from "node:path";
-import {
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  chromium,
-  type Frame,
-  type Page,
-} from "playwright-core";
+import { type Browser, type BrowserContext, type BrowserContextOptions, type Frame, type Page } from "playwright-core";
 import type { Session } from "../../src/trial/session";
+import { ownBrowser } from "./own-browser";
 
 declare global {
   interface Window {
@@ -36,7 +30,7 @@ let browser: Browser | undefined;
 /** Opens the trial page, waits until the workbook is computed, and turns the pane to Explain. */
 export async function openTrial(options: BrowserContextOptions = {}): Promise<TrialPage> {
   const address = process.env["TRIAL_ADDRESS"]!;
-  browser ??= await chromium.connect(process.env["BROWSER_ENDPOINT"]!);
+  browser ??= await ownBrowser();
   const { context, leave } = await contextFor(browser, options);
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE_MS);

@@ -1,3 +1,4 @@
+import { createServer } from "node:net";
 import { chromium } from "playwright-core";
 
 /** What keeps the browser from calling home, lets it run as root in a container, and draws without a graphics card. */
@@ -18,16 +19,34 @@ const QUIET = [
 const UNSUITED =
   /^--(single-process|no-zygote|in-process-gpu|ignore-gpu-blocklist|disable-web-security|allow-running-insecure-content|disable-site-isolation-trials|headless)/;
 
-/** A headless browser that tests can connect to: from the npm package on Linux, the installed Chrome or Edge elsewhere. */
+/**
+ * A headless browser: from the npm package on Linux, the installed Chrome or Edge elsewhere. Tests speak with it at the
+ * address, without a process in between that would read every message a second time.
+ */
 export async function launchBrowser() {
+  const port = await freePort();
+  return { browser: await launch([...QUIET, `--remote-debugging-port=${port}`]), address: `http://127.0.0.1:${port}` };
+}
+
+async function launch(wanted) {
   if (process.platform === "linux") {
     const { default: packaged } = await import("@sparticuz/chromium");
     packaged.setGraphicsMode = false;
     const executablePath = await packaged.executablePath();
     const args = packaged.args.filter((argument) => !UNSUITED.test(argument));
-    return chromium.launchServer({ executablePath, args: [...args, ...QUIET] });
+    return chromium.launch({ executablePath, args: [...args, ...wanted] });
   }
   return chromium
-    .launchServer({ channel: "chrome", args: QUIET })
-    .catch(() => chromium.launchServer({ channel: "msedge", args: QUIET }));
+    .launch({ channel: "chrome", args: wanted })
+    .catch(() => chromium.launch({ channel: "msedge", args: wanted }));
+}
+
+function freePort() {
+  const server = createServer();
+  return new Promise((resolve) => {
+    server.listen(0, "127.0.0.1", () => {
+      const { port } = server.address();
+      server.close(() => resolve(port));
+    });
+  });
 }

@@ -7,15 +7,16 @@ import { buildPages } from "./build-pages.mjs";
 const ROOT = fileURLToPath(new URL("../../..", import.meta.url));
 
 /**
- * Builds and serves the trial page with the command that users type, builds the pages of the tests' own, and starts one
- * browser for all tests.
+ * Builds and serves the trial page with the command that users type, builds the pages of the tests' own, and starts a
+ * browser for each of the runner's workers.
  */
-export default async function setUp() {
-  const [trial, browser] = await Promise.all([startTrial(), launchBrowser(), buildPages()]);
+export default async function setUp({ maxWorkers }) {
+  const launching = Array.from({ length: maxWorkers }, launchBrowser);
+  const [trial, browsers] = await Promise.all([startTrial(), Promise.all(launching), buildPages()]);
   process.env.TRIAL_ADDRESS = trial.address;
-  process.env.BROWSER_ENDPOINT = browser.wsEndpoint();
+  process.env.BROWSERS = browsers.map(({ address }) => address).join();
   globalThis.stopBrowserTests = async () => {
-    await browser.close();
+    await Promise.all(browsers.map(({ browser }) => browser.close()));
     trial.process.kill();
   };
 }
