@@ -3,7 +3,7 @@ import { registry } from "../../src/functions/registry";
 import { readWorkbook } from "../../src/xlsx/read";
 import { cowField, openRecord, press } from "./at-the-chute";
 import { readTable } from "./sample";
-import { type TrialPage, trialForEachTest } from "./trial-page";
+import { type SharedTrial, trialForEachTest } from "./trial-page";
 
 /** Dozens of cows typed key by key on a small machine. */
 const SLOW = 600_000;
@@ -70,7 +70,7 @@ const VISITS: readonly Visit[] = [
 
 const trial = trialForEachTest();
 
-async function enter({ page, pane }: TrialPage, cow: unknown, visit: Visit): Promise<void> {
+async function enter({ page, pane }: SharedTrial, cow: unknown, visit: Visit): Promise<void> {
   await cowField(pane).focus();
   await press(page, `${String(cow)}⏎${visit.keys}`);
   for (const [label, text] of Object.entries(visit.fields ?? {})) await pane.getByLabel(label).fill(text);

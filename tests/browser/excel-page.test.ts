@@ -14,7 +14,7 @@ import { buildInto } from "../excel-build/build-into";
 import { type Answer, type Call, callAll, type Metadata } from "./excel-program/calls";
 import { standIn } from "./excel-program/stand-in";
 import { axeFindings, overhang } from "./well-made";
-import { ownBrowser } from "./own-browser";
+import "./test-worker";
 
 /** The build and a browser that has only just come up may take long on a small machine. */
 const SLOW = 120_000;
@@ -36,7 +36,7 @@ beforeAll(async () => {
   server = createServer(sirv(folder));
   await new Promise<void>((resolve) => server.listen(0, "localhost", resolve));
   address = `http://localhost:${(server.address() as AddressInfo).port}`;
-  browser = await ownBrowser();
+  browser = await testWorker.browser();
   page = await browser.newPage();
   page.on("pageerror", ({ message }) => trouble.push(message));
   page.on("console", (message) => {
@@ -51,7 +51,7 @@ beforeAll(async () => {
 });
 
 afterAll(async () => {
-  await browser.close();
+  await page.close();
   await new Promise((resolve) => server.close(resolve));
   rmSync(folder, { recursive: true });
 });

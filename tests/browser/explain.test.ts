@@ -1,16 +1,8 @@
 import { cellWhere, readTable } from "./sample";
-import { leaveBrowser, openTrial, recomputed, select, type TrialPage, typeInto } from "./trial-page";
+import { recomputed, select, trialForAllTests, typeInto } from "./trial-page";
 
-let trial: TrialPage;
-
-beforeAll(async () => {
-  trial = await openTrial();
-});
-
-afterAll(async () => {
-  await trial.close();
-  await leaveBrowser();
-});
+// The cells that are typed into stand apart from what the other tests explain.
+const trial = trialForAllTests();
 
 /** The section under a heading. */
 function section(title: string | RegExp) {

@@ -1,5 +1,5 @@
 import type { Frame, Page } from "playwright-core";
-import { recomputed, type TrialPage, trialForAllTests } from "./trial-page";
+import { recomputed, type SharedTrial, trialForAllTests } from "./trial-page";
 
 const SHOTS = process.env["SHOTS"];
 
@@ -39,7 +39,7 @@ async function filledRows(page: Page, sheet: string, columns: number): Promise<s
 const AGAIN_MS = 200;
 
 /** Opens a section and writes its block on a new sheet, whose name it gives back. */
-async function putInSheet({ page, pane }: TrialPage, title: string): Promise<string> {
+async function putInSheet({ page, pane }: SharedTrial, title: string): Promise<string> {
   const section = pane.getByRole("region", { name: title });
   const fold = section.getByRole("button", { name: title, exact: true });
   if ((await fold.getAttribute("aria-expanded")) === "false") await fold.click();

@@ -1,19 +1,9 @@
 import type { Frame, Page } from "playwright-core";
 import { formatNumber } from "../../src/taskpane/format";
-import { leaveBrowser, openTrial, recomputed, type TrialPage } from "./trial-page";
+import { recomputed, trialForAllTests } from "./trial-page";
 
-let trial: TrialPage;
-
-beforeAll(async () => {
-  trial = await openTrial();
-});
-
-afterAll(async () => {
-  expect(trial.outside).toEqual([]);
-  expect(trial.errors).toEqual([]);
-  await trial.close();
-  await leaveBrowser();
-});
+// Each test puts blocks of its own into the sheet.
+const trial = trialForAllTests();
 
 /** Opens a screen of the pane and waits until its figures are there. */
 async function show(name: "Cells" | "Costs" | "Report"): Promise<Frame> {

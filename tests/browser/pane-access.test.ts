@@ -1,5 +1,5 @@
 import { cellWhere, readTable } from "./sample";
-import { leaveBrowser, openTrial, recomputed, select, type TrialPage, typeInto } from "./trial-page";
+import { openTrial, recomputed, select, type TrialPage, typeInto } from "./trial-page";
 import { axeFindings, overhang, TARGET_PX } from "./well-made";
 
 /** The pane gives way in width only when its frame does. */
@@ -33,7 +33,6 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await trial.close();
-  await leaveBrowser();
 });
 
 describe.each(["light", "dark"] as const)("the pane in %s", (colorScheme) => {

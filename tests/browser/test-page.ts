@@ -1,6 +1,6 @@
 import { join } from "node:path";
-import { type Browser, type BrowserContextOptions, type Page } from "playwright-core";
-import { ownBrowser } from "./own-browser";
+import { type Browser, type BrowserContext, type BrowserContextOptions, type Page } from "playwright-core";
+import "./test-worker";
 import { serve, type TrialServer } from "../../src/entries/trial-build/server";
 
 const ROOT = join(__dirname, "../..");
@@ -21,6 +21,8 @@ export interface OpenedPage {
 
 /** A page of a test's own, as it was built before the tests began, under the policy that the trial's server sends. */
 export class TestPage {
+  private readonly contexts: BrowserContext[] = [];
+
   private constructor(
     private readonly server: TrialServer,
     private readonly browser: Browser,
@@ -34,13 +36,14 @@ export class TestPage {
       { path: "/", folder: join(__dirname, "page") },
       { path: "/", folder: join(BUILT, name) },
     ];
-    const browser = await ownBrowser();
+    const browser = await testWorker.browser();
     return new TestPage(await serve(mounts, 0), browser, today);
   }
 
   /** The page as a new user opens it, with what it complained about. */
   async open(query = "", options: BrowserContextOptions = {}, today = this.today): Promise<OpenedPage> {
     const context = await this.browser.newContext({ viewport: { width: 350, height: 800 }, ...options });
+    this.contexts.push(context);
     const page = await context.newPage();
     const errors: string[] = [];
     page.on("pageerror", ({ message }) => errors.push(message));
@@ -53,7 +56,7 @@ export class TestPage {
   }
 
   async close(): Promise<void> {
-    await this.browser.close();
+    for (const context of this.contexts) await context.close();
     await this.server.close();
   }
 }

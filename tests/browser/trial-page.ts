@@ -1,7 +1,7 @@
 import { join } from "node:path";
-import { type Browser, type BrowserContext, type BrowserContextOptions, type Frame, type Page } from "playwright-core";
+import type { BrowserContextOptions, Frame, Page } from "playwright-core";
 import type { Session } from "../../src/trial/session";
-import { ownBrowser } from "./own-browser";
+import "./test-worker";
 
 declare global {
   interface Window {
@@ -25,57 +25,44 @@ export interface TrialPage {
   close(): Promise<void>;
 }
 
-let browser: Browser | undefined;
-
 /** Opens the trial page, waits until the workbook is computed, and turns the pane to Explain. */
 export async function openTrial(options: BrowserContextOptions = {}): Promise<TrialPage> {
-  const address = process.env["TRIAL_ADDRESS"]!;
-  browser ??= await ownBrowser();
-  const { context, leave } = await contextFor(browser, options);
+  const browser = await testWorker.browser();
+  const context = await browser.newContext({ viewport: { width: 1440, height: 860 }, ...options });
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE_MS);
+  const { outside, errors } = watched(page);
+  await page.goto(address());
+  await computed(page);
+  const pane = paneOf(page);
+  await pane.getByRole("tab", { name: "Explain" }).click();
+  return { page, pane, outside, errors, close: () => context.close() };
+}
+
+function address(): string {
+  return process.env["TRIAL_ADDRESS"]!;
+}
+
+function paneOf(page: Page): Frame {
+  const pane = page.frames()[1];
+  if (!pane) throw new Error("the page has no pane");
+  return pane;
+}
+
+/** What the page asks for outside this computer's server, and what it complains of, from now on. */
+function watched(page: Page): Pick<TrialPage, "outside" | "errors"> {
+  for (const event of ["request", "pageerror", "console"]) page.removeAllListeners(event);
   const outside: string[] = [];
   const errors: string[] = [];
   page.on("request", (request) => {
     const url = request.url();
-    if (!url.startsWith(address) && !/^(data|blob):/.test(url)) outside.push(url);
+    if (!url.startsWith(address()) && !/^(data|blob):/.test(url)) outside.push(url);
   });
   page.on("pageerror", ({ message }) => errors.push(message));
   page.on("console", (message) => {
     if (message.type() === "error") errors.push(message.text());
   });
-  await page.goto(address);
-  await computed(page);
-  const pane = page.frame({ url: /pane\.html$/ });
-  if (!pane) throw new Error("the page has no pane");
-  await pane.getByRole("tab", { name: "Explain" }).click();
-  return { page, pane, outside, errors, close: () => leave(page) };
-}
-
-const VIEWPORT = { width: 1440, height: 860 };
-let shared: BrowserContext | undefined;
-
-/**
- * What a page of a new user is opened in. Those without wishes of their own come one after the other in the same, whose
- * scripts the browser has read already; each leaves nothing behind.
- */
-async function contextFor(
-  browser: Browser,
-  options: BrowserContextOptions,
-): Promise<{ readonly context: BrowserContext; leave(page: Page): Promise<void> }> {
-  if (Object.keys(options).length > 0) {
-    const context = await browser.newContext({ viewport: VIEWPORT, ...options });
-    return { context, leave: () => context.close() };
-  }
-  const context = (shared ??= await browser.newContext({ viewport: VIEWPORT }));
-  return {
-    context,
-    async leave(page) {
-      await page.evaluate(() => localStorage.clear());
-      await context.clearPermissions();
-      for (const opened of context.pages()) await opened.close();
-    },
-  };
+  return { outside, errors };
 }
 
 /** The workbook that the page opens first. */
@@ -84,8 +71,8 @@ const SAMPLE: WorkbookFile = join(__dirname, "../../sample-workbooks/herd-workbo
 /** A workbook as the page's button to open one takes it: where it lies, or its bytes. */
 export type WorkbookFile = string | { readonly name: string; readonly mimeType: string; readonly buffer: Buffer };
 
-/** The trial page of a file of tests, which is loaded once: that takes as long as to compute the sample. */
-export interface SharedTrial extends TrialPage {
+/** The trial page of a file of tests, which the file before may have left open. */
+export interface SharedTrial extends Omit<TrialPage, "close"> {
   /** Opens the workbook, or another, in place of what a test left behind, and loads the pane as a new user has it. */
   startAnew(other?: WorkbookFile): Promise<void>;
   /** Leaves the workbook as it is, and loads the pane as a new user has it. */
@@ -111,17 +98,15 @@ export function trialForAllTests(file = SAMPLE): SharedTrial {
   // Nothing is opened anew that was not used.
   let isNew = true;
   beforeAll(async () => {
-    trial = await openTrial();
-    if (file !== SAMPLE) await startAnew(trial, file);
+    const kept = testWorker.trialPage;
+    trial = kept === undefined ? await openTrial() : takenOver(kept);
+    testWorker.trialPage = trial.page;
+    if (kept !== undefined || file !== SAMPLE) await startAnew(trial, file);
   });
   afterEach(() => {
     isNew = false;
     expect(trial!.outside).toEqual([]);
     expect(trial!.errors).toEqual([]);
-  });
-  afterAll(async () => {
-    await trial?.close();
-    await leaveBrowser();
   });
   return {
     get page() {
@@ -136,7 +121,6 @@ export function trialForAllTests(file = SAMPLE): SharedTrial {
     get errors() {
       return trial!.errors;
     },
-    close: () => trial!.close(),
     async startAnew(other) {
       if (!isNew || other !== undefined) await startAnew(trial!, other ?? file);
       isNew = other === undefined;
@@ -146,6 +130,11 @@ export function trialForAllTests(file = SAMPLE): SharedTrial {
       await loadPane(trial!);
     },
   };
+}
+
+/** The page as a file of tests has left it. */
+function takenOver(page: Page): TrialPage {
+  return { page, pane: paneOf(page), ...watched(page), close: () => page.context().close() };
 }
 
 async function startAnew(trial: TrialPage, file: WorkbookFile): Promise<void> {
@@ -173,12 +162,6 @@ async function loadPane({ page, pane }: TrialPage): Promise<void> {
   });
   await pane.waitForURL(/pane\.html$/);
   await pane.getByRole("tab", { name: "Explain" }).click();
-}
-
-/** Lets go of the browser; it serves the other test files still. */
-export async function leaveBrowser(): Promise<void> {
-  await browser?.close();
-  browser = shared = undefined;
 }
 
 /** Waits until the workbook named above the grid is computed. */

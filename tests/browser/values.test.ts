@@ -7,22 +7,17 @@ import { cellAddress } from "../../src/xlsx/address";
 import type { CellContent } from "../../src/xlsx/model";
 import { readWorkbook } from "../../src/xlsx/read";
 import { cellWhere, dayAfter, readTable } from "./sample";
-import { leaveBrowser, openTrial, shown, type TrialPage } from "./trial-page";
+import { shown, trialForAllTests } from "./trial-page";
 
 const SAMPLE = join(__dirname, "../../sample-workbooks/herd-workbook.xlsx");
 
-let trial: TrialPage;
+// It is looked at before anything is typed.
+const trial = trialForAllTests();
 let headless: ComputedWorkbook;
 
 beforeAll(async () => {
-  trial = await openTrial();
   const ids = registry.map(({ id }) => id);
   headless = await recalculate(readWorkbook(readFileSync(SAMPLE), ids));
-});
-
-afterAll(async () => {
-  await trial.close();
-  await leaveBrowser();
 });
 
 /** Every cell of every sheet by its address. */
