@@ -1,12 +1,11 @@
 import { RANDOM_SEED } from "../random";
 import { TestPage } from "./test-page";
 
-/** A machine at other work may take long. */
-const SLOW = 120_000;
-jest.setTimeout(SLOW);
-
 /** Sequences of actions. RANDOM_AFTERNOONS raises it for a long run. */
 const COUNT = Number(process.env["RANDOM_AFTERNOONS"] ?? 80);
+/** A machine at other work may take long: for the page, and for each sequence. */
+const SLOW = 120_000 + COUNT * 1_000;
+jest.setTimeout(SLOW);
 
 let host: TestPage;
 beforeAll(async () => {

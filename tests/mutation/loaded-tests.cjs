@@ -41,7 +41,7 @@ test.each = bind(test);
 Object.assign(globalThis, { expect, describe, test, afterAll: () => undefined });
 
 const inFolders = [...AREAS, "published", "derived"].flatMap((folder) =>
-  readdirSync(join(TESTS, folder), { recursive: true }).map((file) => `${folder}/${file}`),
+  readdirSync(join(TESTS, folder), { encoding: "utf8", recursive: true }).map((file) => `${folder}/${file}`),
 );
 const ofTexts = ["formula-text", "metadata", "name-lock", "reference-page"].map(
   (name) => `excel-build/${name}.test.ts`,
