@@ -1,4 +1,4 @@
-import { addDays, addMonths, format, getDaysInMonth } from "date-fns";
+import { Temporal } from "temporal-polyfill";
 import { day } from "../../src/core/shared/days";
 import { recheckBandageOff } from "../../src/functions/claws/recheck-bandage-off";
 import { recheckBlockOff } from "../../src/functions/claws/recheck-block-off";
@@ -9,17 +9,25 @@ import { recheckStatus } from "../../src/functions/claws/recheck-status";
 import { withdrawalClear } from "../../src/functions/claws/withdrawal-clear";
 import { evaluate } from "../../src/functions/evaluate";
 
-/** Serials through the calendar of date-fns alone: days since 1899-12-30, on which a spreadsheet's serials rest. */
-const MS_PER_DAY = 86_400_000;
-const serial = (date: Date): number =>
-  Math.round((Date.UTC(date.getFullYear(), date.getMonth(), date.getDate()) - Date.UTC(1899, 11, 30)) / MS_PER_DAY);
+/** The day from which a spreadsheet's serials count. */
+const DAY_ZERO = Temporal.PlainDate.from("1899-12-30");
+/** Serials through the calendar of ECMAScript's Temporal alone. */
+const serial = (date: Temporal.PlainDate): number => date.since(DAY_ZERO, { largestUnit: "day" }).days;
+const addDays = (date: Temporal.PlainDate, days: number): Temporal.PlainDate => date.add({ days });
 
-/** Every day from 2023-11-01 to 2029-03-01, both leap years among them, and the ends of February 1900 to 2400. */
-const someDays: Date[] = [];
-for (let date = new Date(2023, 10, 1); date <= new Date(2029, 2, 1); date = addDays(date, 1)) someDays.push(date);
+/** Every day from 2023-11-01 to 2029-03-01, both leap years among them, and the first and last days of more months. */
+const someDays: Temporal.PlainDate[] = [];
+for (
+  let date = Temporal.PlainDate.from("2023-11-01");
+  Temporal.PlainDate.compare(date, "2029-03-01") <= 0;
+  date = addDays(date, 1)
+)
+  someDays.push(date);
 for (const year of [1904, 1999, 2000, 2096, 2100, 2200, 2396, 2400])
-  for (let month = 0; month < 12; month++)
-    someDays.push(new Date(year, month, getDaysInMonth(new Date(year, month, 1))), new Date(year, month, 1));
+  for (let month = 1; month <= 12; month++) {
+    const first = Temporal.PlainDate.from({ year, month, day: 1 });
+    someDays.push(first.with({ day: first.daysInMonth }), first);
+  }
 
 describe("Thomas et al. 2015: seen again, block off and outcome at 7, 28 and 35 days", () => {
   test.each([
@@ -69,7 +77,7 @@ describe("common practice, no source", () => {
   });
 });
 
-describe(`dates against date-fns, ${someDays.length} days with leap years and month ends`, () => {
+describe(`dates against Temporal, ${someDays.length} days with leap years and month ends`, () => {
   test("rechecks of claw horn lesions and digital dermatitis", () => {
     for (const date of someDays) {
       const from = serial(date);
@@ -95,13 +103,13 @@ describe(`dates against date-fns, ${someDays.length} days with leap years and mo
     for (const date of someDays) {
       const today = serial(date);
       expect(evaluate(recheckStatus, [serial(addDays(date, -30)), null, today]).value).toBe("overdue 30 d");
-      expect(evaluate(recheckStatus, [serial(addMonths(date, 1)), null, today]).value).toBe(
-        `in ${serial(addMonths(date, 1)) - today} d`,
+      expect(evaluate(recheckStatus, [serial(date.add({ months: 1 })), null, today]).value).toBe(
+        `in ${serial(date.add({ months: 1 })) - today} d`,
       );
     }
   });
 
-  test("the serials stand for the days that date-fns names", () => {
-    for (const date of someDays) expect(day(format(date, "yyyy-MM-dd"))).toBe(serial(date));
+  test("the serials stand for the days that Temporal names", () => {
+    for (const date of someDays) expect(day(date.toString())).toBe(serial(date));
   });
 });

@@ -10,6 +10,8 @@ const QUIET = [
   "--disable-component-update",
   "--disable-sync",
   "--no-first-run",
+  // Room for objects that live a moment, as the tests' own processes have it: the grid makes many.
+  "--js-flags=--max-semi-space-size=64",
 ];
 
 /**
