@@ -1,7 +1,7 @@
 import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { pathToFileURL } from "node:url";
 import { cpuMsOfGroup } from "../process-group";
@@ -36,6 +36,8 @@ export async function openInLibreOffice(
   const formulas = `${sheet.formulaColumn},0,${sheet.formulaColumn},${sheet.formulas.length - 1}`;
   const macro = `macro:///Standard.Bench.Serve("${pathToFileURL(at("bench.xlsx")).href}","${folder}","${formulas}")`;
   const office = spawn("soffice", [userInstallation(at("profile")), "--headless", "--nologo", "--norestore", macro], {
+    // It leaves a file where it is started.
+    cwd: folder,
     stdio: "ignore",
     detached: true,
   });
@@ -138,7 +140,10 @@ End Sub
 
 /** A new profile with the macro in its own library, which needs no leave to run. The first start fills the profile. */
 function makeProfile(profile: string): void {
-  spawnSync("soffice", [userInstallation(profile), "--headless", "--terminate_after_init"], { stdio: "ignore" });
+  spawnSync("soffice", [userInstallation(profile), "--headless", "--terminate_after_init"], {
+    cwd: dirname(profile),
+    stdio: "ignore",
+  });
   const library = join(profile, "user/basic/Standard");
   const header = '<?xml version="1.0" encoding="UTF-8"?>\n';
   const script = MACRO.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
