@@ -4,7 +4,7 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { type Browser, type Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import sirv from "sirv";
 import { DomainError } from "../../src/core/shared/domain-error";
 import { evaluate } from "../../src/functions/evaluate";
@@ -13,8 +13,8 @@ import { bareValues, expectResult } from "../derived/expect-result";
 import { buildInto } from "../excel-build/build-into";
 import { type Answer, type Call, callAll, type Metadata } from "./excel-program/calls";
 import { standIn } from "./excel-program/stand-in";
-import { axeFindings, overhang } from "./well-made";
 import "./test-worker";
+import { axeFindings, overhang } from "./well-made";
 
 /** The build and a browser that has only just come up may take long on a small machine. */
 const SLOW = 120_000;

@@ -89,8 +89,3 @@ test("the figure explained follows a recalculation", async () => {
   await section("Result").getByText("4.0").waitFor();
   expect(await pane.getByRole("status").textContent()).toBe("Start, F33: HERD.CELL.SCORE: 4.0 score");
 });
-
-test("nothing was asked of another computer, and nothing went wrong on the page", () => {
-  expect(trial.outside).toEqual([]);
-  expect(trial.errors).toEqual([]);
-});

@@ -43,6 +43,7 @@ function address(): string {
   return process.env["TRIAL_ADDRESS"]!;
 }
 
+/** The pane stands in the one frame of the page, whatever that shows. */
 function paneOf(page: Page): Frame {
   const pane = page.frames()[1];
   if (!pane) throw new Error("the page has no pane");
