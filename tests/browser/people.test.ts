@@ -1,5 +1,5 @@
 import { cellWhere, dayAfter, readTable } from "./sample";
-import { recomputed, select, shown, typeInto, waitUntilShown, trialForAllTests } from "./trial-page";
+import { recomputed, select, selected, shown, typeInto, waitUntilShown, trialForAllTests } from "./trial-page";
 
 const trial = trialForAllTests();
 
@@ -59,13 +59,19 @@ describe("who changes one thing", () => {
     expect(await raw("B9")).toBeCloseTo(litres * 0.5, 6);
   });
 
-  test("a lesion that is not on the list is refused with what to enter", async () => {
+  test("a lesion that is not on the list is refused with what to enter, and the keyboard stays with the cells", async () => {
     const { page } = trial;
     const lesion = cellWhere(await readTable(page, "Findings", "Findings"), "Lesion", isDermatitis);
     await typeInto(page, "Findings", lesion, "XX");
-    await page.getByText("Lesion must be a code of the list").waitFor();
+    const message = page.getByText("Lesion must be a code of the list");
+    await message.waitFor();
     await page.getByRole("button", { name: "OK" }).click();
+    await message.waitFor({ state: "detached" });
     expect(await shown(page, "Findings", lesion)).toBe("DD");
+    const row = Number(lesion.slice(1));
+    expect(await selected(page)).toBe(lesion);
+    await page.keyboard.press("ArrowDown");
+    expect(await selected(page)).toBe(`${lesion[0]!}${row + 1}`);
   });
 
   test("a reference to the own row can be typed as in any table", async () => {

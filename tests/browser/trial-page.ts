@@ -197,6 +197,11 @@ export async function select(page: Page, sheet: string, address: string): Promis
   );
 }
 
+/** The address of the cell that is selected. */
+export async function selected(page: Page): Promise<string | undefined> {
+  return page.evaluate(() => window.trialSession!.grid!.api.getActiveWorkbook()!.getActiveRange()?.getA1Notation());
+}
+
 /** What a cell shows. */
 export async function shown(page: Page, sheet: string, address: string): Promise<string> {
   return page.evaluate(

@@ -7,6 +7,7 @@ import { applyFixes, fixedFunctions } from "../../engine/fixes";
 import { attachCallLog, herdFunctions } from "../../engine/register";
 import { keepCellsWhileDrawing } from "./drawn-cells";
 import { keepSuggestionsFresh } from "./fresh-suggestions";
+import { keepKeyboard } from "./kept-keyboard";
 import { keepStructure } from "./kept-structure";
 import { closeWithWords } from "./late-words";
 import { registerPlugins } from "./plugins";
@@ -43,12 +44,14 @@ export function openGrid(container: HTMLElement, snapshot: IWorkbookData, onRefu
   growTablesBelow(injector);
   keepSuggestionsFresh(injector);
   keepStructure(injector, onRefused);
+  const letKeyboardGo = keepKeyboard(injector);
   return {
     api,
     injector,
     log,
     computed: () => computed(injector),
     close: () => {
+      letKeyboardGo();
       stopChecking(injector);
       closeWithWords(univer, locales);
     },
