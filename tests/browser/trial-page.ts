@@ -28,7 +28,7 @@ export interface TrialPage {
 /** Opens the trial page, waits until the workbook is computed, and turns the pane to Explain. */
 export async function openTrial(options: BrowserContextOptions = {}): Promise<TrialPage> {
   const browser = await testWorker.browser();
-  const context = await browser.newContext({ viewport: { width: 1440, height: 860 }, ...options });
+  const context = await browser.newContext({ viewport: { width: 1280, height: 600 }, ...options });
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE_MS);
   const { outside, errors } = watched(page);

@@ -41,7 +41,7 @@ function otherUser(store: MemoryStore): OtherUser {
     for (const [name, content] of Object.entries(parts)) {
       if (path.test(name)) parts[name] = strToU8(change(strFromU8(content)));
     }
-    store.put(zipSync(parts));
+    store.put(zipSync(parts, { level: 1 }));
   };
   const rewriteSheet = (name: string, change: (xml: string) => string): Promise<void> => {
     const number = readWorkbook(store.bytes!, []).sheets.findIndex((sheet) => sheet.name === name) + 1;
@@ -87,13 +87,28 @@ function otherUser(store: MemoryStore): OtherUser {
       ),
     );
   };
+  /** The sheet without the row: all below it stand one higher, and the table is one shorter. */
+  const deleteRow = (name: string, at: number): Promise<void> => {
+    const model = readWorkbook(store.bytes!, []);
+    const place = placeIn(model, name);
+    const number = model.sheets.findIndex((sheet) => sheet.name === place.sheet) + 1;
+    // The heading is row place.row, counted from 0; addresses count from 1.
+    const gone = place.row + at + 2;
+    const row = new RegExp(`<row r="${gone}"[^>/]*(?:/>|>.*?</row>)`, "s");
+    const higher = (whole: string, start: string, down: string): string =>
+      Number(down) > gone ? `${start}${Number(down) - 1}"` : whole;
+    return rewrite(new RegExp(`worksheets/sheet${number}\\.xml|tables/`), (xml) => {
+      if (xml.includes("<sheetData")) return xml.replace(row, "").replace(/(<row r="|<c r="[A-Z]+)(\d+)"/g, higher);
+      return xml.includes(`name="${name}"`) ? xml.replace(/(ref="[A-Z]+\d+:[A-Z]+)(\d+)"/g, higher) : xml;
+    });
+  };
   return {
     setCell: (name, row, heading, value) =>
       setRows(name, (rows) => {
         const column = placeOf(store.bytes!, name).headings.indexOf(heading);
         return rows.map((cells, at) => cells.map((cell, right) => (at === row && right === column ? value : cell)));
       }),
-    deleteRow: (name, row) => setRows(name, (rows) => rows.filter((_, at) => at !== row)),
+    deleteRow,
     insertRow: (name, row, cells) => setRows(name, (rows) => [...rows.slice(0, row), [...cells], ...rows.slice(row)]),
     renameTable: (from, to) => rewrite(/tables\//, (xml) => xml.replaceAll(`ame="${from}"`, `ame="${to}"`)),
     deleteTable: async (name) => {
