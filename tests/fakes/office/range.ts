@@ -15,48 +15,59 @@ const LARGEST_ANSWER = 5 * 1024 * 1024;
 
 /** Each cell of a block, row by row. */
 function grid<T>({ row, column, rows, columns }: FakeArea, of: (row: number, column: number) => T): T[][] {
-  return Array.from({ length: rows }, (_, down) =>
-    Array.from({ length: columns }, (__, right) => of(row + down, column + right)),
-  );
+  const block: T[][] = [];
+  for (let down = 0; down < rows; down++) {
+    const cells: T[] = [];
+    for (let right = 0; right < columns; right++) cells.push(of(row + down, column + right));
+    block.push(cells);
+  }
+  return block;
 }
 
+/** A cell holds 32,767 characters at most (source: Excel's specifications), which may take two each in an answer. */
+const FEW_CELLS = LARGEST_ANSWER / 2 / 32_767;
+
 function sized(values: unknown[][]): unknown[][] {
+  if (values.length * (values[0]?.length ?? 0) <= FEW_CELLS) return values;
   if (JSON.stringify(values).length > LARGEST_ANSWER) throw new HostError("ResponsePayloadSizeLimitExceeded");
   return values;
 }
 
+/** What may be loaded of a range. */
+const RANGE_READERS: Readonly<Record<string, (area: FakeArea) => unknown>> = {
+  rowIndex: ({ row }) => row,
+  columnIndex: ({ column }) => column,
+  rowCount: ({ rows }) => rows,
+  columnCount: ({ columns }) => columns,
+  values: (area) => sized(grid(area, (row, column) => area.sheet.cell(row, column).value)),
+  formulas: (area) =>
+    sized(
+      grid(area, (row, column) => {
+        const { formula, value } = area.sheet.cell(row, column);
+        return formula ?? value;
+      }),
+    ),
+  formulasR1C1: (area) =>
+    sized(
+      grid(area, (row, column) => {
+        const { formula, value } = area.sheet.cell(row, column);
+        if (formula === undefined) return value;
+        return `=${translateFormulaToR1C1(formula.slice(1), cellAddress({ row, column }))}`;
+      }),
+    ),
+  hasSpill: (area) => {
+    const filled = grid(area, (row, column) =>
+      area.sheet.spills.some((spill) => inArea({ sheet: area.sheet, ...spill }, area.sheet, row, column)),
+    ).flat();
+    if (filled.every((isFilled) => isFilled)) return true;
+    return filled.some((isFilled) => isFilled) ? null : false;
+  },
+  numberFormat: (area) => grid(area, (row, column) => area.sheet.cell(row, column).numberFormat),
+  "format/columnWidth": ({ sheet, column }) => sheet.widths.get(column) ?? USUAL_WIDTH,
+};
+
 export class FakeRange extends Proxy<FakeArea> {
-  protected readonly readers: Readonly<Record<string, (area: FakeArea) => unknown>> = {
-    rowIndex: ({ row }) => row,
-    columnIndex: ({ column }) => column,
-    rowCount: ({ rows }) => rows,
-    columnCount: ({ columns }) => columns,
-    values: (area) => sized(grid(area, (row, column) => area.sheet.cell(row, column).value)),
-    formulas: (area) =>
-      sized(
-        grid(area, (row, column) => {
-          const { formula, value } = area.sheet.cell(row, column);
-          return formula ?? value;
-        }),
-      ),
-    formulasR1C1: (area) =>
-      sized(
-        grid(area, (row, column) => {
-          const { formula, value } = area.sheet.cell(row, column);
-          if (formula === undefined) return value;
-          return `=${translateFormulaToR1C1(formula.slice(1), cellAddress({ row, column }))}`;
-        }),
-      ),
-    hasSpill: (area) => {
-      const filled = grid(area, (row, column) =>
-        area.sheet.spills.some((spill) => inArea({ sheet: area.sheet, ...spill }, area.sheet, row, column)),
-      ).flat();
-      if (filled.every((isFilled) => isFilled)) return true;
-      return filled.some((isFilled) => isFilled) ? null : false;
-    },
-    numberFormat: (area) => grid(area, (row, column) => area.sheet.cell(row, column).numberFormat),
-    "format/columnWidth": ({ sheet, column }) => sheet.widths.get(column) ?? USUAL_WIDTH,
-  };
+  protected readonly readers = RANGE_READERS;
 
   private from(change: (area: FakeArea) => FakeArea): FakeRange {
     return new FakeRange(this.context, () => {

@@ -53,15 +53,19 @@ export class FakeContext {
 
 /** An object of the host, known to the add-in by proxy: what was not loaded and synced cannot be read. */
 export abstract class Proxy<Host> {
-  private resolved: { readonly host: Host | undefined } | undefined;
-  private readonly loaded = new Map<string, unknown>();
-  private nullKnown = false;
+  // Set in the constructor: as fields of the class they would take most of the time of the millions that are made.
+  declare private resolved: { readonly host: Host | undefined } | undefined;
+  declare private readonly loaded: Map<string, unknown>;
+  declare private nullKnown: boolean;
 
   constructor(
     readonly context: FakeContext,
     find: () => Host | undefined,
     private readonly how: "must" | "orNull" | "known" = "must",
   ) {
+    this.resolved = undefined;
+    this.loaded = new Map();
+    this.nullKnown = false;
     if (how === "known") this.resolved = { host: find() };
     else
       context.add({
