@@ -26,7 +26,7 @@ interface DataSheet {
   readonly rows: readonly Readonly<Record<string, number | string | null>>[];
   readonly title: string;
   readonly tabColour: string;
-  /** Width of each column by its key, where it is not the usual one. */
+  /** Width of each column by its key, where it is not the usual one; its heading may need more. */
   readonly widths: Readonly<Record<string, number>>;
   readonly frozenColumns: number;
   readonly landscape: boolean;
@@ -34,7 +34,9 @@ interface DataSheet {
   readonly highlights?: readonly Omit<NewHighlight, "area">[];
 }
 
-const USUAL_WIDTH = 11;
+const USUAL_WIDTH = 12;
+/** Room for the button beside each heading and for its bold letters, in characters of the usual kind. */
+const BESIDE_HEADING = 5;
 
 /** A sheet that holds one of our tables, with its headings frozen, its lists and its calculated columns. */
 export function dataSheet({
@@ -72,11 +74,16 @@ export function dataSheet({
   for (const highlight of highlights) page.highlight({ area: whole, ...highlight });
   return page.sheet({
     tabColour,
-    widths: columns.map(({ key }) => widths[key] ?? USUAL_WIDTH),
+    widths: columns.map(({ key, heading }) => Math.max(widths[key] ?? USUAL_WIDTH, leastWidth(heading))),
     frozenRows: HEADING_ROW,
     frozenColumns,
     print: { landscape, titleRows: `${HEADING_ROW}:${HEADING_ROW}` },
   });
+}
+
+/** A heading may stand in two lines, but none of its words. */
+function leastWidth(heading: string): number {
+  return Math.max(...heading.split(" ").map((word) => word.length)) + BESIDE_HEADING;
 }
 
 function areaOf(column: number, lastRow: number): string {
