@@ -4,7 +4,6 @@ const MinimizerPlugin = require("minimizer-webpack-plugin");
 
 const SOURCE = join(__dirname, "src");
 const LEAN_SPECS = join(SOURCE, "entries/excel-build/lean-specs.cjs");
-const PLAIN_FIELDS = join(SOURCE, "entries/trial-build/plain-fields.cjs");
 
 /** TypeScript and Preact's JSX, and style sheets as files of their own: the pages allow no inline script or style. */
 const rules = [
@@ -23,27 +22,28 @@ const rules = [
   { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
 ];
 
-/** What both bundles share; `name` picks one with `webpack --config-name <name>` and keeps their caches apart. */
-function bundle(name, mode, entry, path) {
+/** What the pane needs wherever it is built; also for the pages of the browser tests. */
+function paneBundle(name) {
   return {
     name,
-    mode,
+    mode: "production",
     target: "web",
     context: __dirname,
-    entry,
-    output: { path: join(__dirname, path), filename: "[name].js", publicPath: "auto" },
+    devtool: false,
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: { rules },
-    plugins: [new MiniCssExtractPlugin({ filename: "[name].css" })],
     cache: {
       type: "filesystem",
       cacheDirectory: join(__dirname, ".cache/webpack"),
-      name: `${name}-${mode}`,
-      buildDependencies: { config: [__filename, LEAN_SPECS, PLAIN_FIELDS] },
+      name,
+      buildDependencies: { config: [__filename, LEAN_SPECS] },
     },
-    stats: "errors-warnings",
+    performance: { hints: false },
   };
 }
+
+/** Files of the functions that hold no text of a single function: one copy serves both layers. */
+const FUNCTION_TOOLS = /src[\\/]functions[\\/](?!registry|whole-registry)[^\\/]+\.ts$/;
 
 /**
  * What Excel loads. The functions stand in a script of their own, with lean specs that hold only what computing needs.
@@ -51,23 +51,15 @@ function bundle(name, mode, entry, path) {
  * there: the trade's arithmetic, the kinds of argument, the lean specs. Whole specs are a second layer of the same
  * files; they come when something asks for their texts.
  */
-const excelBundle = bundle(
-  "excel",
-  "production",
-  {
+const excel = {
+  ...paneBundle("excel"),
+  entry: {
     functions: { import: "./src/entries/functions.ts", layer: "lean" },
     taskpane: { import: "./src/entries/taskpane.ts", layer: "lean", dependOn: "functions" },
   },
-  "dist",
-);
-/** Files of the functions that hold no text of a single function: one copy serves both layers. */
-const FUNCTION_TOOLS = /src[\\/]functions[\\/](?!registry|whole-registry)[^\\/]+\.ts$/;
-const excel = {
-  ...excelBundle,
   // All scripts lie beside the page.
-  output: { ...excelBundle.output, publicPath: "" },
-  devtool: false,
-  performance: { hints: false },
+  output: { path: join(__dirname, "dist"), filename: "[name].js", publicPath: "" },
+  plugins: [new MiniCssExtractPlugin({ filename: "[name].css" })],
   experiments: { layers: true },
   optimization: {
     minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify })],
@@ -92,21 +84,4 @@ const excel = {
   },
 };
 
-/**
- * The trial page with its spreadsheet grid, and the pane in a frame beside it. Left unminified, which saves a minute a
- * build; the libraries inside still run as in production, which is twice as fast.
- */
-const trial = {
-  ...bundle(
-    "trial",
-    "development",
-    { trial: "./src/entries/trial.ts", "trial-pane": "./src/entries/trial-pane.ts" },
-    ".cache/trial",
-  ),
-  module: { rules: [...rules, { test: /@univerjs[\\/]engine-formula[\\/].*\.js$/, loader: PLAIN_FIELDS }] },
-  devtool: false,
-  optimization: { nodeEnv: "production" },
-  performance: { hints: false },
-};
-
-module.exports = [excel, trial];
+module.exports = { paneBundle, excel };

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { Page } from "playwright-core";
 import { readTable } from "./sample";
-import { recomputed, select, shown, typeInto, trialForAllTests } from "./trial-page";
+import { recomputed, select, selected, shown, typeInto, trialForAllTests } from "./trial-page";
 
 const trial = trialForAllTests();
 
@@ -24,34 +24,11 @@ async function untilFindingsEnd(page: Page, row: number): Promise<void> {
   );
 }
 
+/** All but the last leave the table as it was; so they share one workbook. */
 describe("under the table", () => {
-  beforeEach(() => trial.startAnew());
+  beforeAll(() => trial.startAnew());
 
-  test("findings typed under the table as fast as keys can be sent all arrive, and the table takes them in", async () => {
-    const { page } = trial;
-    const before = await readTable(page, "Findings", "Findings");
-    const cow = fc.integer({ min: 100, max: 999 }).map(String);
-    const day = fc.integer({ min: 1, max: 28 }).map((number) => `2026-08-${String(number).padStart(2, "0")}`);
-    const findings = fc.sample(fc.tuple(day, cow), { numRuns: 8, seed: 20_260_901 });
-    await select(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`);
-    for (const [date, name] of findings) {
-      await page.keyboard.type(date);
-      await page.keyboard.press("Tab");
-      await page.keyboard.type(name);
-      await page.keyboard.press("Enter");
-    }
-    await recomputed(page);
-    const after = await readTable(page, "Findings", "Findings");
-    expect(after.lastRow).toBe(before.lastRow + findings.length);
-    const typed = findings.map((_, index) => {
-      const row = before.lastRow + 1 + index;
-      const at = (heading: string): Promise<string> => shown(page, "Findings", `${before.columns[heading]!}${row}`);
-      return Promise.all([at("Date"), at("Cow")]);
-    });
-    expect(await Promise.all(typed)).toEqual(findings);
-  });
-
-  test("a table that grew is taken back with what was typed, in one step", async () => {
+  test("a table that grew is taken back with what was typed, in one step, and typing goes on", async () => {
     const { page } = trial;
     const before = await readTable(page, "Findings", "Findings");
     await typeInto(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`, "2026-09-01");
@@ -59,6 +36,9 @@ describe("under the table", () => {
     await page.click("#undo");
     await untilFindingsEnd(page, before.lastRow);
     expect(await readTable(page, "Findings", "Findings")).toEqual(before);
+    await select(page, "Findings", "A5");
+    await page.keyboard.press("ArrowDown");
+    expect(await selected(page)).toBe("A6");
   });
 
   test("rows pasted under the table are taken in as typed ones are, and taken back in one step", async () => {
@@ -94,9 +74,32 @@ describe("under the table", () => {
     await untilFindingsEnd(page, before.lastRow);
     expect(await readTable(page, "Findings", "Findings")).toEqual(before);
   });
+
+  test("findings typed under the table as fast as keys can be sent all arrive, and the table takes them in", async () => {
+    const { page } = trial;
+    const before = await readTable(page, "Findings", "Findings");
+    const cow = fc.integer({ min: 100, max: 999 }).map(String);
+    const day = fc.integer({ min: 1, max: 28 }).map((number) => `2026-08-${String(number).padStart(2, "0")}`);
+    const findings = fc.sample(fc.tuple(day, cow), { numRuns: 8, seed: 20_260_901 });
+    await select(page, "Findings", `${before.columns["Date"]!}${before.lastRow + 1}`);
+    for (const [date, name] of findings) {
+      await page.keyboard.type(date);
+      await page.keyboard.press("Tab");
+      await page.keyboard.type(name);
+      await page.keyboard.press("Enter");
+    }
+    await recomputed(page);
+    const after = await readTable(page, "Findings", "Findings");
+    expect(after.lastRow).toBe(before.lastRow + findings.length);
+    const typed = findings.map((_, index) => {
+      const row = before.lastRow + 1 + index;
+      const at = (heading: string): Promise<string> => shown(page, "Findings", `${before.columns[heading]!}${row}`);
+      return Promise.all([at("Date"), at("Cow")]);
+    });
+    expect(await Promise.all(typed)).toEqual(findings);
+  });
 });
 
-/** Each is typed into a blank cell of its own that nothing else looks at; so they share one workbook. */
 describe("into a cell", () => {
   beforeAll(() => trial.startAnew());
 

@@ -1,13 +1,11 @@
 import { createRequire } from "node:module";
 import webpack from "webpack";
 
-const configurations = createRequire(__filename)("../../../webpack.config.js") as readonly webpack.Configuration[];
+const { excel } = createRequire(__filename)("../../../webpack.config.js") as { readonly excel: webpack.Configuration };
 
 /** Bundles what Excel loads into a folder. */
 export async function bundle(target: string): Promise<void> {
-  const configuration = configurations.find(({ name }) => name === "excel");
-  if (configuration === undefined) throw new Error("webpack.config.js must have a configuration named excel");
-  const compiler = webpack({ ...configuration, output: { ...configuration.output, path: target } });
+  const compiler = webpack({ ...excel, output: { ...excel.output, path: target } });
   const stats = await new Promise<webpack.Stats | undefined>((resolve, reject) => {
     compiler.run((error, result) => (error ? reject(error) : resolve(result)));
   });

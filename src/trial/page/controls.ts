@@ -17,10 +17,17 @@ export class Controls {
   constructor(private readonly session: Session) {
     element("save", HTMLButtonElement).addEventListener("click", () => void this.saveCopy());
     element("open", HTMLButtonElement).addEventListener("click", () => this.input.click());
-    element("undo", HTMLButtonElement).addEventListener("click", () => void this.session.grid?.api.undo());
-    element("redo", HTMLButtonElement).addEventListener("click", () => void this.session.grid?.api.redo());
+    this.change("undo", () => this.session.grid?.api.undo());
+    this.change("redo", () => this.session.grid?.api.redo());
     session.onRefused = () => this.say("Only what cells hold can be changed here: rows, sheets and formats stay.");
     this.input.addEventListener("change", () => void this.openChosen());
+  }
+
+  /** A button that changes cells. Clicked, it leaves the keyboard with the cells, where typing goes on. */
+  private change(id: string, work: () => unknown): void {
+    const button = element(id, HTMLButtonElement);
+    button.addEventListener("mousedown", (event) => event.preventDefault());
+    button.addEventListener("click", () => void work());
   }
 
   /** Opens the sample, or the workbook that the address of the page names. */

@@ -13,13 +13,11 @@ const FOLDER = join(ROOT, "tests/browser");
  * a script of this size takes seconds to shorten, and runs no otherwise. All together, since most of each is the same.
  */
 export async function buildPages() {
-  const configurations = createRequire(import.meta.url)(join(ROOT, "webpack.config.js"));
-  const trial = configurations.find(({ name }) => name === "trial");
+  const { paneBundle } = createRequire(import.meta.url)(join(ROOT, "webpack.config.js"));
   const names = readdirSync(FOLDER).filter((name) => name.endsWith("-page"));
+  const pane = paneBundle("pages");
   const compiler = webpack({
-    ...trial,
-    name: "pages",
-    mode: "production",
+    ...pane,
     entry: Object.fromEntries(names.map((name) => [name, join(FOLDER, name, "entry")])),
     output: {
       path: join(ROOT, ".cache/pages"),
@@ -27,11 +25,10 @@ export async function buildPages() {
       chunkFilename: "chunks/[name].js",
       publicPath: "/",
     },
-    optimization: { ...trial.optimization, minimize: false },
+    optimization: { minimize: false },
     plugins: [new MiniCssExtractPlugin({ filename: "[name]/page.css", chunkFilename: "chunks/[name].css" })],
-    cache: { ...trial.cache, name: "pages-production" },
     // The rules of the project for TypeScript, on the tests' own files too.
-    module: { rules: trial.module.rules.map((rule) => ({ ...rule, include: undefined })) },
+    module: { rules: pane.module.rules.map((rule) => ({ ...rule, include: undefined })) },
   });
   await new Promise((resolve, reject) => {
     compiler.run((error, stats) => {
