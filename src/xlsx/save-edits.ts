@@ -56,6 +56,7 @@ class SheetWriter {
   private readonly stylesPath: string | undefined;
   private formats: NumberFormatStyles | undefined;
   private areFormulasChanged = false;
+  private dynamicArray: string | undefined;
 
   constructor(
     private readonly file: ChangingPackage,
@@ -112,6 +113,11 @@ class SheetWriter {
     return rewriteCells(xml, sheet, rewrites);
   }
 
+  /** Looked up once: a table may take in thousands of formulas. */
+  private dynamicArrayNumber(): string | undefined {
+    return (this.dynamicArray ??= dynamicArrayNumber(this.parts, this.file.workbookPath));
+  }
+
   /** Calls of add-in functions are saved as dynamic arrays of one cell, as Excel saves them. */
   private storedFormula(
     { formula, row, column }: EditedCell,
@@ -123,7 +129,7 @@ class SheetWriter {
         row >= area.firstRow && row <= area.lastRow && column >= area.firstColumn && column <= area.lastColumn,
     )?.name;
     const stored = this.forms.stored(formula, { tables: this.tableNames, ...(ownTable ? { ownTable } : {}) });
-    const mark = /\bHERD\./i.test(formula) ? dynamicArrayNumber(this.parts, this.file.workbookPath) : undefined;
+    const mark = /\bHERD\./i.test(formula) ? this.dynamicArrayNumber() : undefined;
     return mark === undefined ? { formula: stored } : { formula: stored, dynamicArray: mark };
   }
 

@@ -1,0 +1,2 @@
+declare function withPlainFields(source: string): string;
+export = withPlainFields;
