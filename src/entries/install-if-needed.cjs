@@ -27,6 +27,6 @@ function isInstalled() {
 }
 
 if (!isInstalled()) {
-  console.log("Installing packages. This happens once and takes about half a minute.");
+  console.log("Installing packages. This happens once and takes about a minute.");
   execSync("npm ci --no-audit --no-fund", { cwd: ROOT, stdio: "inherit" });
 }

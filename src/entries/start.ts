@@ -8,7 +8,7 @@ import { openBrowser } from "./trial-build/open-browser";
 const DEFAULT_PORT = 3000;
 
 async function main(): Promise<void> {
-  console.log("Building the trial page. The first time this takes about a quarter of a minute.");
+  console.log("Building the trial page. This takes a few seconds.");
   await buildTrial();
   const { address } = await serveTrial(Number(process.env["PORT"] ?? DEFAULT_PORT));
   console.log(`The herd workbook is open at ${address}`);

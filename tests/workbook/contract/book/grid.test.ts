@@ -14,18 +14,36 @@ import { bookPortContract } from "./contract";
 import { startSheetsFile } from "./start-sheets-file";
 import type { StartSheet, TestSheets } from "./test-sheets";
 
-const engines: OpenEngine[] = [];
-afterEach(async () => {
-  for (const engine of engines.splice(0)) {
-    // An engine that is closed while it computes never ends; what was written last is computed a moment later.
-    await new Promise((resolve) => setTimeout(resolve, BEFORE_COMPUTING_MS));
+/** The engine gathers changes for less than this before it computes. */
+const BEFORE_COMPUTING_MS = 150;
+
+/** Engines of a test, which go on computing what it wrote last while the next one runs. */
+interface Done {
+  readonly engines: readonly OpenEngine[];
+  readonly endedAt: number;
+}
+
+let engines: OpenEngine[] = [];
+let before: Done | undefined;
+
+/** An engine that is closed while it computes never ends. */
+async function close(done: Done | undefined): Promise<void> {
+  if (done === undefined) return;
+  const wait = done.endedAt + BEFORE_COMPUTING_MS - performance.now();
+  if (wait > 0) await new Promise((resolve) => setTimeout(resolve, wait));
+  for (const engine of done.engines) {
     await engine.settled();
     engine.close();
   }
-}, 60_000);
+}
 
-/** The engine gathers changes for less than this before it computes. */
-const BEFORE_COMPUTING_MS = 150;
+afterEach(async () => {
+  const done = before;
+  before = { engines, endedAt: performance.now() };
+  engines = [];
+  await close(done);
+}, 60_000);
+afterAll(() => close(before), 60_000);
 
 const WRITING = new Set([SetRangeValuesMutation.id, AddSheetTableMutation.id, DeleteSheetTableMutation.id]);
 let opened = 0;
