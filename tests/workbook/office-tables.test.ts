@@ -207,7 +207,6 @@ describe("the stand-in itself is strict", () => {
     misuse(async (context) => {
       const range = context.workbook.tables.getItem("Care").getDataBodyRange();
       await context.sync();
-      // oxlint-disable-next-line office-addins/load-object-before-read -- this is what must be caught
       return range.values;
     }));
 
@@ -215,7 +214,6 @@ describe("the stand-in itself is strict", () => {
     misuse((context) => {
       const range = context.workbook.tables.getItem("Care").getDataBodyRange();
       range.load("values");
-      // oxlint-disable-next-line office-addins/call-sync-before-read, office-addins/call-sync-after-load -- this is what must be caught
       return Promise.resolve(range.values);
     }));
 

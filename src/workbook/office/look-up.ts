@@ -86,7 +86,6 @@ function lookUpName(name: string, sheet: Excel.Worksheet, { context, localNames 
   return () => {
     const named = [ofSheet, ofWorkbook].find((item) => !item.isNullObject);
     if (named !== undefined) return named.type === "Range" ? { range: named.getRange() } : undefined;
-    // oxlint-disable-next-line office-addins/call-sync-before-read -- the answer is taken after the sync
     return table.isNullObject ? undefined : { range: table.getDataBodyRange() };
   };
 }

@@ -23,7 +23,7 @@ export async function mergedAreas(
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     const merged = askMerged(context, sheet, next);
     try {
-      // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- an area is halved only where Excel does not answer for the whole
+      // An area is halved only where Excel does not answer for the whole.
       await context.sync();
     } catch (error) {
       const halves = halvesOf(next);

@@ -66,7 +66,6 @@ async function readValues(
     queued += block.cellCount;
     if (queued < MOST_CELLS_AT_ONCE) continue;
     // A large reading must be cut into several answers.
-    // oxlint-disable-next-line office-addins/no-context-sync-in-loop
     await context.sync();
     queued = 0;
   }

@@ -62,7 +62,7 @@ async function checkEdits(context: Excel.RequestContext, edits: readonly CellEdi
       parent.load("rowIndex");
       return { edit, at, cell, parent };
     });
-    // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- so many at once
+    // So many at once.
     await context.sync();
     for (const { edit, at, cell, parent } of asked) {
       const { sheet, address, was, set } = edit;

@@ -55,11 +55,10 @@ async function readPages(
   for (let row = firstRow; row <= lastRow && (toItsEnd || isSame(area, now));) {
     const size = Math.min(atOnce, lastRow - row + 1);
     const page = context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, firstColumn, size, columns);
-    // oxlint-disable-next-line office-addins/no-empty-load -- `what` is never blank
     page.load(what);
     const used = askUsed(context, sheet);
     try {
-      // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- a large sheet must be cut into answers
+      // A large sheet must be cut into answers.
       await context.sync();
     } catch (error) {
       if (!isTooLarge(error) || size === 1) throw error;

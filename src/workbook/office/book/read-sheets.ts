@@ -133,7 +133,7 @@ async function spillsOf(
       run.load("hasSpill");
       return { area, run };
     });
-    // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- so many at once
+    // So many at once.
     await context.sync();
     runs.push(...asked.filter(({ run }) => run.hasSpill !== false).map(({ area }) => area));
   }
@@ -145,7 +145,7 @@ async function spillsOf(
       spill.load("rowIndex,columnIndex,rowCount,columnCount");
       return spill;
     });
-    // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- so many at once
+    // So many at once.
     await context.sync();
     for (const spill of asked) if (!spill.isNullObject) areas.push(areaOf(spill));
   }

@@ -1,4 +1,3 @@
-/* oxlint-disable office-addins/no-context-sync-in-loop -- cells are written and asked batch by batch */
 import type { CellEdit } from "../../book-host";
 import { cellAddress, type CellPosition } from "../../cell-address";
 import { TEXT_FORMAT } from "../../number-format";

@@ -94,7 +94,7 @@ export async function deleteIfBare(context: Excel.RequestContext, name: string):
   used.load("rowIndex");
   const count = sheet.charts.getCount();
   await context.sync();
-  // oxlint-disable-next-line office-addins/load-object-before-read -- a count comes without being loaded
+  // A count comes without being loaded.
   if (!used.isNullObject || count.value > 0) return;
   sheet.delete();
   await context.sync();

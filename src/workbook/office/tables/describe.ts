@@ -110,13 +110,12 @@ async function lastFilledRow(
     const block = rows.getRow(start).getResizedRange(end - start - 1, 0);
     block.load("values,formulas");
     // The next block is read only where this one is blank.
-    // oxlint-disable-next-line office-addins/no-context-sync-in-loop
     await context.sync();
     for (let row = end - start - 1; row >= 0; row--) {
       if (!isFilled(block, row)) continue;
       const pattern = rows.getRow(start + row);
       pattern.load("values,formulas,formulasR1C1,numberFormat");
-      // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- done once, on the way out
+      // Done once, on the way out.
       await context.sync();
       return { rowCount: start + row + 1, pattern };
     }

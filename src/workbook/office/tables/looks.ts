@@ -28,7 +28,6 @@ export function queueLooks(
     const rows = area.lastRow - area.firstRow + 1;
     const columns = area.lastColumn - area.firstColumn + 1;
     const range = sheet.getRangeByIndexes(first.row + area.firstRow, first.column + area.firstColumn, rows, columns);
-    // oxlint-disable-next-line office-addins/load-object-before-read, office-addins/call-sync-before-read -- it is set, not read
     queueLook(range.format, look, { isHigh: rows > 1, isBroad: columns > 1 });
   }
 }

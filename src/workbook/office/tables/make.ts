@@ -89,7 +89,7 @@ async function readySite(
     if (!site.isNew) return site;
     context.workbook.worksheets.add(site.sheet);
     try {
-      // oxlint-disable-next-line office-addins/no-context-sync-in-loop -- again only where someone else made the sheet
+      // Again only where someone else made the sheet.
       await context.sync();
       return site;
     } catch (error) {

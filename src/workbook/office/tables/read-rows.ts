@@ -26,7 +26,6 @@ export async function readRows(context: Excel.RequestContext, { id, info, bodyRo
     body.load("rowCount");
     try {
       // A large table must be cut into several answers.
-      // oxlint-disable-next-line office-addins/no-context-sync-in-loop
       await context.sync();
     } catch (error) {
       if (!isTooLarge(error) || size === 1) throw error;
