@@ -95,11 +95,12 @@ function otherUser(store: MemoryStore): OtherUser {
     // The heading is row place.row, counted from 0; addresses count from 1.
     const gone = place.row + at + 2;
     const row = new RegExp(`<row r="${gone}"[^>/]*(?:/>|>.*?</row>)`, "s");
-    const higher = (whole: string, start: string, down: string): string =>
-      Number(down) > gone ? `${start}${Number(down) - 1}"` : whole;
+    const higherFrom = (first: number) => (whole: string, start: string, down: string) =>
+      Number(down) < first ? whole : `${start}${Number(down) - 1}"`;
     return rewrite(new RegExp(`worksheets/sheet${number}\\.xml|tables/`), (xml) => {
-      if (xml.includes("<sheetData")) return xml.replace(row, "").replace(/(<row r="|<c r="[A-Z]+)(\d+)"/g, higher);
-      return xml.includes(`name="${name}"`) ? xml.replace(/(ref="[A-Z]+\d+:[A-Z]+)(\d+)"/g, higher) : xml;
+      if (xml.includes("<sheetData"))
+        return xml.replace(row, "").replace(/(<row r="|<c r="[A-Z]+)(\d+)"/g, higherFrom(gone + 1));
+      return xml.includes(`name="${name}"`) ? xml.replace(/(ref="[A-Z]+\d+:[A-Z]+)(\d+)"/g, higherFrom(gone)) : xml;
     });
   };
   return {
