@@ -46,6 +46,8 @@ export function herdWorkbook(): NewWorkbook {
 }
 
 const DATA_TAB = COLOURS.grey;
+/** Width of a column that is as narrow as its heading allows. */
+const AS_HEADING = 0;
 
 function dataSheets({ cows, findings, scores, tests }: InventedHerd): NewSheet[] {
   return [
@@ -64,12 +66,12 @@ function dataSheets({ cows, findings, scores, tests }: InventedHerd): NewSheet[]
       title: "Findings",
       tabColour: DATA_TAB,
       widths: {
-        cow: 8,
-        foot: 9,
-        claw: 9,
-        zone: 9,
-        lesion: 11,
-        stage: 10,
+        cow: AS_HEADING,
+        foot: AS_HEADING,
+        claw: AS_HEADING,
+        zone: AS_HEADING,
+        lesion: AS_HEADING,
+        stage: AS_HEADING,
         measuredFrom: 14,
         treatment: 24,
         outcome: 13,

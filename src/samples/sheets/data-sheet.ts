@@ -34,6 +34,7 @@ interface DataSheet {
   readonly highlights?: readonly Omit<NewHighlight, "area">[];
 }
 
+/** Room for a day such as 2026-09-01, and a little air. */
 const USUAL_WIDTH = 12;
 /** Room for the button beside each heading and for its bold letters, in characters of the usual kind. */
 const BESIDE_HEADING = 5;
