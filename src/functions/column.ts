@@ -1,4 +1,4 @@
-import { asWords, type Places, type Words } from "../core/shared/words";
+import { asWords, NO_WORD, type Places, type Repeated, type Words } from "../core/shared/words";
 
 /**
  * A column of cells read row by row. `null` stands for a row that is blank or holds a note ("-", "dry") instead of
@@ -19,16 +19,7 @@ export interface Column<T> {
   /** Present where the values are whole numbers from 1 to 255: the same, with 0 for null. */
   readonly bytes?: Uint8Array;
   /** Present where the values are words or the like: each once, with its place a row. */
-  readonly repeated?: RepeatedValues<T>;
-}
-
-interface RepeatedValues<T> {
-  readonly distinct: readonly T[];
-  /** The place of each row's value among them, counted from 1; 0 for null. */
-  readonly places: Places;
-  readonly count: number;
-  /** Whether every value is a number as text. */
-  readonly areNumbers: boolean;
+  readonly repeated?: Repeated<T>;
 }
 
 /** A column of numbers as a loop over very many rows reads it: NaN where there is no value. */
@@ -43,17 +34,7 @@ export function smallNumbersOf(column: Column<number>): ArrayLike<number> {
 
 /** A column of words as a loop over very many rows reads it. */
 export function wordsOf(column: Column<string>): Words {
-  const { repeated } = column;
-  if (repeated === undefined) return asWords(column.values);
-  const { places, count, areNumbers } = repeated;
-  return {
-    places,
-    count,
-    areNumbers,
-    get words() {
-      return repeated.distinct;
-    },
-  };
+  return column.repeated ?? asWords(column.values);
 }
 
 /** Numbers are kept unboxed; the list with nulls is made when someone asks for it. */
@@ -84,35 +65,44 @@ export class NumberColumn implements Column<number> {
   }
 }
 
+/** Rows of one cell each, every cell a number or blank, and how many different numbers there are. */
+export interface RowsOfNumbers {
+  readonly rows: readonly (readonly unknown[])[];
+  readonly count: number;
+}
+
 /** Values that repeat are kept once each; the list row by row is made when someone asks for it. */
-export class RepeatingColumn<T> implements Column<T>, RepeatedValues<T> {
+export class RepeatingColumn<T> implements Column<T>, Repeated<T> {
   readonly repeated = this;
-  #distinct: readonly T[] | undefined;
-  #values: readonly (T | null)[] | undefined;
+  readonly areNumbers: boolean;
   readonly length: number;
   readonly count: number;
-  /** Each value once; where the values are numbers as text, the numbers. */
-  readonly #cells: ArrayLike<unknown>;
+  #distinct: readonly T[] | undefined;
+  #values: readonly (T | null)[] | undefined;
+  readonly #rows: RowsOfNumbers["rows"];
 
+  /** `distinct` are the values; numbers that are to be read as text stay in their rows until someone asks for them. */
   constructor(
-    cells: ArrayLike<unknown>,
-    readonly areNumbers: boolean,
+    distinct: readonly T[] | RowsOfNumbers,
     readonly places: Places,
     readonly noteRows: number,
     readonly argument: string,
   ) {
-    this.#cells = cells;
-    this.count = cells.length;
+    this.areNumbers = "rows" in distinct;
+    this.#distinct = "rows" in distinct ? undefined : distinct;
+    this.#rows = "rows" in distinct ? distinct.rows : [];
+    this.count = "rows" in distinct ? distinct.count : distinct.length;
     this.length = places.length;
   }
 
   get distinct(): readonly T[] {
-    return (this.#distinct ??= Array.from(this.#cells, (cell) => (this.areNumbers ? String(cell) : cell) as T));
+    return (this.#distinct ??= numbersMet(this.#rows, this.places, this.count).map((number) => String(number) as T));
   }
 
   at(row: number): T | null {
-    const cell = this.#cells[this.places[row]! - 1] ?? null;
-    return (cell !== null && this.areNumbers ? String(cell) : cell) as T | null;
+    const place = this.places[row]!;
+    if (place === NO_WORD) return null;
+    return this.#distinct === undefined ? (String(this.#rows[row]![0]) as T) : this.#distinct[place - 1]!;
   }
 
   get values(): readonly (T | null)[] {
@@ -124,4 +114,11 @@ export class RepeatingColumn<T> implements Column<T>, RepeatedValues<T> {
     }
     return this.#values;
   }
+}
+
+/** The first `count` different numbers of rows, in the order in which they were met: so their places were given. */
+export function numbersMet(rows: RowsOfNumbers["rows"], places: Places, count: number): unknown[] {
+  const numbers = new Array<unknown>(count);
+  for (let [row, met] = [0, 0]; met < count; row++) if (places[row] === met + 1) numbers[met++] = rows[row]![0];
+  return numbers;
 }

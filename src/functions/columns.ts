@@ -1,9 +1,8 @@
 import { DomainError } from "../core/shared/domain-error";
 import { NO_WORD, type Places } from "../core/shared/words";
-import { type Column, RepeatingColumn } from "./column";
+import { type Column, numbersMet, RepeatingColumn } from "./column";
 import { KnownCells, NOT_KNOWN } from "./known-cells";
 import type { Kind, ScalarKind } from "./kind";
-import { MetCells } from "./met-cells";
 import { readNumbers } from "./read-numbers";
 import { type ColumnOptions, RowReader, type Rows } from "./row-reader";
 
@@ -34,9 +33,11 @@ const MORE_THAN_A_BYTE = 256;
 function readRepeating<T>(reader: RowReader<T>): Column<T> {
   const { rows, argument, item } = reader;
   let places: Places = new Uint8Array(rows.length);
-  const met = new MetCells();
+  /** The different values, once one of them is not just the number of its cell: numbers stand in the rows. */
+  let values: unknown[] | undefined;
+  let count = 0;
   const known = new KnownCells();
-  let [textsAsWritten, onlyNumbers] = [true, true];
+  let textsAsWritten = true;
   for (let row = 0; row < rows.length; row++) {
     const cells = rows[row];
     const raw = cells?.length === 1 ? cells[0] : undefined;
@@ -47,25 +48,27 @@ function readRepeating<T>(reader: RowReader<T>): Column<T> {
       const value = isNumber ? raw : reader.read(row);
       if (value === null) place = NO_WORD;
       else {
-        place = met.push(value);
+        if (!isNumber) values ??= numbersMet(rows, places, count);
+        values?.push(value);
+        place = ++count;
         if (place === MORE_THAN_A_BYTE) places = Int32Array.from(places);
         known.add(raw, place);
-        onlyNumbers &&= isNumber;
         textsAsWritten &&= !isNumber && raw === value;
       }
     }
     places[row] = place;
   }
   // Different cells may read as one value, unless every value is its cell.
-  const distinct = onlyNumbers || textsAsWritten ? met.all : mergeEqual(met.all, item.takesAnyText === true, places);
-  return new RepeatingColumn(distinct, onlyNumbers, places, reader.noteRows, argument);
+  if (values !== undefined && !textsAsWritten) values = mergeEqual(values, item.takesAnyText === true, places);
+  const distinct = (values as T[] | undefined) ?? { rows, count };
+  return new RepeatingColumn(distinct, places, reader.noteRows, argument);
 }
 
 /** The values without their doubles; moves the places along. */
-function mergeEqual(cells: ArrayLike<unknown>, areTexts: boolean, places: Places): readonly unknown[] {
+function mergeEqual(cells: readonly unknown[], areTexts: boolean, places: Places): unknown[] {
   const distinct: unknown[] = [];
   const placeOf = new Map<unknown, number>();
-  const newPlaces = Array.from(cells, (cell) => {
+  const newPlaces = cells.map((cell) => {
     const value = areTexts ? String(cell) : cell;
     let place = placeOf.get(value);
     if (place === undefined) placeOf.set(value, (place = distinct.push(value)));

@@ -104,7 +104,7 @@ function openJobs(past: readonly FindingRecord[], day: DaySerial, rules: readonl
     const known = lesions[index] !== SOUND && lesions[index] !== UNKNOWN;
     return known && (closedOn === null || (closedOn <= day && closedOn >= date!));
   });
-  const due = dueList(
+  const { due } = dueList(
     {
       cows: rows.map(({ cow }) => cow),
       lesions: rows.map(({ lesion }) => lesionOf(lesion)),
@@ -120,7 +120,8 @@ function openJobs(past: readonly FindingRecord[], day: DaySerial, rules: readonl
     day,
     AHEAD_DAYS,
   );
-  return due.rows
+  return due
+    .list()
     .map(({ finding, what, due }) => ({ what, due, finding: rows[finding]! }))
     .sort((a, b) => Math.abs(a.due - day) - Math.abs(b.due - day));
 }

@@ -2,7 +2,7 @@ import { addDays, type DaySerial, isoDate } from "../shared/days";
 import { DomainError } from "../shared/domain-error";
 import { asWords, NO_WORD, type WordColumn } from "../shared/words";
 import { aftercareJobs, type AftercareJob, type AftercareKind } from "./aftercare";
-import { DueRows, type DueRow } from "./due-rows";
+import { DueRows } from "./due-rows";
 import { SOUND } from "./findings";
 import type { RecheckRule } from "./recheck-rules";
 import { statedLengths } from "./stated-lengths";
@@ -25,12 +25,8 @@ export interface Findings {
   readonly nextLookOn?: DayColumn | undefined;
 }
 
-export { type DueRow } from "./due-rows";
-
 export interface DueList {
   /** What is due, the longest overdue first. */
-  readonly rows: readonly DueRow[];
-  /** The same without an object a row, for very many. */
   readonly due: DueRows;
   /** Open findings that led to a look for aftercare. */
   readonly open: number;
@@ -58,8 +54,8 @@ export function dueList(
 ): DueList {
   const cows = asWords(findings.cows).places;
   const [lesions, treatments] = [asWords(findings.lesions), asWords(findings.treatments)];
-  const sound = lesions.words.indexOf(SOUND) + 1;
-  const jobsOf = cachedJobs(lesions.words, treatments.words, ruleOf);
+  const sound = lesions.distinct.indexOf(SOUND) + 1;
+  const jobsOf = cachedJobs(lesions.distinct, treatments.distinct, ruleOf);
   const due = new DueRows();
   const withoutRule = new Map<string, number>();
   let open = 0;
@@ -78,21 +74,14 @@ export function dueList(
       const { jobs: all, hasRule } = jobsOf(lesion, treatment);
       const jobs = jobsLeft(all, treatedOn, dayAt(findings.seenAgainOn, row), dayAt(findings.nextLookOn, row));
       const looksLeft = jobs === all || jobs.some(({ kind }) => kind === "recheck" || kind === "block");
-      if (!hasRule && (jobs === all || !looksLeft)) count(withoutRule, lesions.words[lesion - 1]!);
+      if (!hasRule && (jobs === all || !looksLeft)) count(withoutRule, lesions.distinct[lesion - 1]!);
       else if (!looksLeft) withoutNextLook++;
       const age = today - treatedOn;
       for (const job of jobs)
         if (isListed(job, jobs, age, age + daysAhead)) due.add(row, job, addDays(treatedOn, job.afterDays));
     }
   }
-  const counts = { open, withoutRule, withoutDate, withoutCow, withoutNextLook };
-  return {
-    ...counts,
-    due,
-    get rows() {
-      return due.list();
-    },
-  };
+  return { due, open, withoutRule, withoutDate, withoutCow, withoutNextLook };
 }
 
 function dayAt(column: DayColumn | undefined, row: number): DaySerial | null {

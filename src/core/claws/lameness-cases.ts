@@ -59,14 +59,14 @@ export function lamenessStates(
 
 /** The rows with cow, day and score of each cow, by day. Names are looked up once a name, not once a row. */
 function rowsByCow({ cows, dates, scores }: ScoreRows): readonly number[][] {
-  const { words, places, count } = asWords(cows);
+  const { distinct, places, count } = asWords(cows);
   const numbers = new CowNumbers();
   const listOfWord = new Array<number[] | undefined>(count + 1);
   const lists: number[][] = [];
   for (let row = 0; row < scores.length; row++) {
     const word = places[row]!;
     if (word === NO_WORD || Number.isNaN(dates[row]!) || Number.isNaN(scores[row]!)) continue;
-    const list = (listOfWord[word] ??= lists[numbers.of(words[word - 1]!)] ??= []);
+    const list = (listOfWord[word] ??= lists[numbers.of(distinct[word - 1]!)] ??= []);
     list.push(row);
   }
   for (const list of lists) if (!isByDay(list, dates)) list.sort((a, b) => dates[a]! - dates[b]! || a - b);

@@ -65,11 +65,12 @@ function casesOf(findings: Findings): Cases {
   const numbers = new Int32Array(cowWords.places.length);
   const cowOfWord = new Int32Array(cowWords.count + 1).fill(NO_CASE);
   const cowNumbers = new CowNumbers();
-  const allDiffer = cowWords.areNumbers || differInMoreThanCapitals(cowWords.words);
+  const allDiffer = cowWords.areNumbers || differInMoreThanCapitals(cowWords.distinct);
   /** The first word of each cow, by its place. */
-  const firstWords: number[] = [];
-  const footOfWord = [NO_FOOT, ...footWords.words.map((word) => FEET.indexOf(word) + 1)];
-  const lesionOfWord = [NO_CASE, ...lesionWords.words.map(lesionNumber)];
+  const firstWords = new Int32Array(cowWords.count);
+  let cowCount = 0;
+  const footOfWord = [NO_FOOT, ...footWords.distinct.map((word) => FEET.indexOf(word) + 1)];
+  const lesionOfWord = [NO_CASE, ...lesionWords.distinct.map(lesionNumber)];
   const rows = numbers.length;
   const [marks, places, sites] = [new Int8Array(rows).fill(NO_CASE), new Uint8Array(rows), new Uint8Array(rows)];
   let used = 0;
@@ -96,9 +97,9 @@ function casesOf(findings: Findings): Cases {
       used += one;
       let cow = cowOfWord[cowWord]!;
       if (cow < 0) {
-        cow = allDiffer ? firstWords.length : cowNumbers.of(cowWords.words[cowWord - 1]!);
+        cow = allDiffer ? cowCount : cowNumbers.of(cowWords.distinct[cowWord - 1]!);
         cowOfWord[cowWord] = cow;
-        if (cow === firstWords.length) firstWords.push(cowWord);
+        if (cow === cowCount) firstWords[cowCount++] = cowWord;
       }
       const foot = footOfWord[footWords.places[row]!]!;
       if (foot === NO_FOOT) withoutFoot += one;
@@ -109,8 +110,8 @@ function casesOf(findings: Findings): Cases {
     }
   }
   const tally = { used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot };
-  const cowName = (cow: number): string => cowWords.words[firstWords[cow]! - 1]!;
-  return { marks, disorders: places, cows: numbers, cowCount: firstWords.length, cowName, sites, tally };
+  const cowName = (cow: number): string => cowWords.distinct[firstWords[cow]! - 1]!;
+  return { marks, disorders: places, cows: numbers, cowCount, cowName, sites, tally };
 }
 
 function lesionNumber(word: string): number {
@@ -133,7 +134,9 @@ function markRepeats({ marks, cows, cowCount, sites }: Cases, dates: ArrayLike<n
   for (let at = 0; at < cases; at++) {
     const row = order === undefined ? at : order[at]!;
     if (marks[row] === NO_CASE) continue;
-    const [cow, day] = [cows[row]!, dates[row]!];
+    // One by one: a pair would be an object a row to throw away.
+    const cow = cows[row]!;
+    const day = dates[row]!;
     let before = lastRowOfCow[cow]!;
     rowBefore[row] = before;
     if (before !== NO_ROW && day - lastDayOfCow[cow]! <= gapDays) {

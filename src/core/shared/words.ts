@@ -1,14 +1,16 @@
-/** A column of words with each different word once, as a loop over very many rows reads it. */
-export interface Words {
-  /** Every word of the column once. */
-  readonly words: readonly string[];
-  /** For each row the place of its word among them, counted from 1; NO_WORD where it has none. */
+/** A column with each different value once, as a loop over very many rows reads it. */
+export interface Repeated<T> {
+  /** Every value of the column once. */
+  readonly distinct: readonly T[];
+  /** For each row the place of its value among them, counted from 1; NO_WORD where it has none. */
   readonly places: Places;
-  /** How many words there are, for who does not need them: they may be made only when asked for. */
+  /** How many values there are, for who does not need them: they may be made only when asked for. */
   readonly count: number;
-  /** Whether every word is a number as text. */
+  /** Whether every value is a number as text. */
   readonly areNumbers: boolean;
 }
+
+export type Words = Repeated<string>;
 
 /** A byte a row where a column has few different words. */
 export type Places = Uint8Array | Int32Array;
@@ -22,12 +24,12 @@ export function asWords(column: WordColumn): Words {
   if ("places" in column) return column;
   const places = new Int32Array(column.length);
   const placeOf = new Map<string | null, number>([[null, NO_WORD]]);
-  const words: string[] = [];
+  const distinct: string[] = [];
   for (let row = 0; row < column.length; row++) {
     const word = column[row] ?? null;
     let place = placeOf.get(word);
-    if (place === undefined) placeOf.set(word, (place = words.push(word!)));
+    if (place === undefined) placeOf.set(word, (place = distinct.push(word!)));
     places[row] = place;
   }
-  return { words, places, count: words.length, areNumbers: false };
+  return { distinct, places, count: distinct.length, areNumbers: false };
 }

@@ -104,7 +104,7 @@ test("a word that stands in many rows is one word, however its cells are written
   const read = wordsOf(
     words.read(column("yes", "Yes", " YES ", null, { type: "String", basicValue: "yes" }, "no"), "words"),
   );
-  expect(read.words).toEqual(["yes", "no"]);
+  expect(read.distinct).toEqual(["yes", "no"]);
   expect(Array.from(read.places)).toEqual([1, 1, 1, 0, 1, 2]);
 });
 
@@ -114,7 +114,7 @@ test.each<[string, unknown[], string[], number[]]>([
   ["numbers and the same as text", [114, "114", "27", 27, "114 "], ["114", "27"], [1, 1, 2, 2, 1]],
 ])("cows written as %s", (_, cells, names, places) => {
   const read = wordsOf(cows.read(column(...cells), "cows"));
-  expect(read.words).toEqual(names);
+  expect(read.distinct).toEqual(names);
   expect(Array.from(read.places)).toEqual(places);
 });
 

@@ -1,7 +1,6 @@
 import { cow, cows } from "../../../src/functions/claws/kinds";
 import { type Column, columnOf, wordsOf } from "../../../src/functions/columns";
 import { choice, text } from "../../../src/functions/scalars";
-import { MetCells } from "../../../src/functions/met-cells";
 
 const column = (...cells: unknown[]): unknown[][] => cells.map((cell) => [cell]);
 const numbered = (length: number): string[] => Array.from({ length }, (_, row) => `cow ${row}`);
@@ -19,7 +18,7 @@ describe("a column of words", () => {
       expect(wordsOf(read).places).toBeInstanceOf(kind);
       expect(read.values).toEqual(names);
       expect(placesOf(read).slice(-2)).toEqual([1, different]);
-      expect([wordsOf(read).count, wordsOf(read).words.length]).toEqual([different, different]);
+      expect([wordsOf(read).count, wordsOf(read).distinct.length]).toEqual([different, different]);
     }
   });
 
@@ -31,7 +30,19 @@ describe("a column of words", () => {
     expect(alone.values.slice(62, 66)).toEqual(["63", "64", "65", "66"]);
     const withNames = cows.read(column(...numbers, "Ada", "64", 64), "cows");
     expect(placesOf(withNames)).toEqual([...numbers, 301, 64, 64]);
-    expect([wordsOf(withNames).words.length, withNames.at(300), withNames.at(301)]).toEqual([301, "Ada", "64"]);
+    expect([wordsOf(withNames).distinct.length, withNames.at(300), withNames.at(301)]).toEqual([301, "Ada", "64"]);
+  });
+
+  test("of numbers tells each row's as text, with or without their list", () => {
+    for (const length of [1, 64, 65, 300]) {
+      const numbers = Array.from({ length }, (_, row) => row + 0.5);
+      const read = cows.read(column(null, ...numbers, 0.5, ...numbers), "cows");
+      const asText = [null, ...numbers.map(String), "0.5", ...numbers.map(String)];
+      const rows = asText.map((_, row) => row);
+      expect(rows.map((row) => read.at(row))).toEqual(asText);
+      expect(wordsOf(read).distinct).toEqual(numbers.map(String));
+      expect(rows.map((row) => read.at(row))).toEqual(asText);
+    }
   });
 
   test("says whether all of them are numbers", () => {
@@ -50,7 +61,7 @@ describe("a column of words", () => {
       [" Ada ", " Ada", { type: "String", basicValue: "Ada" }].concat("Eda" as never),
     ]) {
       const read = cows.read(column(...names), "cows");
-      expect(wordsOf(read).words).toEqual(["Ada", "Eda"]);
+      expect(wordsOf(read).distinct).toEqual(["Ada", "Eda"]);
       expect(placesOf(read)).toEqual(names.map((_, row) => (row === names.length - 1 ? 2 : 1)));
     }
   });
@@ -83,10 +94,10 @@ describe("a column of words", () => {
       length: 4,
       at: () => null,
     };
-    expect(wordsOf(plain).words).toEqual(["b", "a"]);
+    expect(wordsOf(plain).distinct).toEqual(["b", "a"]);
     expect(placesOf(plain)).toEqual([1, 0, 2, 1]);
     const read = cows.read(column("b"), "x");
-    expect(wordsOf({ ...plain, repeated: read.repeated! }).words).toEqual(["b"]);
+    expect(wordsOf({ ...plain, repeated: read.repeated! }).distinct).toEqual(["b"]);
   });
 });
 
@@ -109,15 +120,4 @@ describe("a column of a few allowed words", () => {
 test("names of columns are plural", () => {
   expect(columnOf(cow, { notes: "refuse" }).name).toBe("column of cows");
   expect(columnOf(text("lots"), { notes: "refuse" }).name).toBe("column of lots");
-});
-
-test("met values keep their order past every number of them that had room", () => {
-  for (const length of [1, 64, 65, 128, 129, 500]) {
-    const met = new MetCells();
-    const values = Array.from({ length }, (_, index) => index / 2);
-    expect(values.map((value) => met.push(value))).toEqual(values.map((_, index) => index + 1));
-    expect(Array.from(met.all)).toEqual(values);
-    expect([met.push("x"), met.push(9)]).toEqual([length + 1, length + 2]);
-    expect(Array.from(met.all)).toEqual([...values, "x", 9]);
-  }
 });

@@ -1,6 +1,7 @@
 import { BLOCK_OFF } from "../../../core/claws/aftercare";
 import { disorderOf } from "../../../core/claws/disorder-key";
-import { dueList, type DueRow } from "../../../core/claws/due-list";
+import { dueList } from "../../../core/claws/due-list";
+import type { DueRow } from "../../../core/claws/due-rows";
 import { type RecheckRule, ruleFor } from "../../../core/claws/recheck-rules";
 import { type DaySerial, isoDate } from "../../../core/shared/days";
 import { atOnce, type InSteps } from "../../../core/shared/steps";
@@ -47,7 +48,7 @@ export function* listingInSteps(book: DueBook, day: DaySerial, daysAhead: number
     yield;
     const due = dueList(columnsOf(findings.open), (code) => ruleFor(rules, code), day, daysAhead);
     yield;
-    lines = yield* findingLines(due.rows, findings.open, book.findings, cows, day);
+    lines = yield* findingLines(due.due.list(), findings.open, book.findings, cows, day);
     remarks.push(...findings.problems, ...unplaced(due));
   }
   yield;
