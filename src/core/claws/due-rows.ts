@@ -9,38 +9,41 @@ export interface DueRow {
   readonly due: DaySerial;
 }
 
-/** Larger than any number of rows; times the last day still a whole number that a double holds exactly. */
-const STRIDE = 2 ** 28;
+const FEWEST = 64;
 
 /** What is due, by day, things of one day in the order in which they were added; very many without an object each. */
 export class DueRows {
-  readonly #findings: number[] = [];
+  #findings = new Int32Array(FEWEST);
+  #days = new Int32Array(FEWEST);
   readonly #jobs: AftercareJob[] = [];
-  /** Day and place of each thing in one number. */
-  readonly #keys: number[] = [];
-  #sorted: Float64Array | undefined;
+  #order: Int32Array | undefined;
 
   get length(): number {
-    return this.#keys.length;
+    return this.#jobs.length;
   }
 
   /** Adds what is due; all before the first is read. */
   add(finding: number, job: AftercareJob, due: DaySerial): void {
-    this.#keys.push(due * STRIDE + this.#keys.length);
-    this.#findings.push(finding);
+    const place = this.#jobs.length;
+    if (place === this.#days.length) {
+      this.#findings = twiceAsLong(this.#findings);
+      this.#days = twiceAsLong(this.#days);
+    }
+    this.#findings[place] = finding;
+    this.#days[place] = due;
     this.#jobs.push(job);
   }
 
   finding(index: number): number {
-    return this.#findings[this.#placeOf(index)]!;
+    return this.#findings[this.#inOrder()[index]!]!;
   }
 
   job(index: number): AftercareJob {
-    return this.#jobs[this.#placeOf(index)]!;
+    return this.#jobs[this.#inOrder()[index]!]!;
   }
 
   due(index: number): DaySerial {
-    return Math.floor(this.#inOrder()[index]! / STRIDE);
+    return this.#days[this.#inOrder()[index]!]!;
   }
 
   list(): DueRow[] {
@@ -50,11 +53,29 @@ export class DueRows {
     });
   }
 
-  #placeOf(index: number): number {
-    return this.#inOrder()[index]! % STRIDE;
+  #inOrder(): Int32Array {
+    return (this.#order ??= orderOf(this.#days.subarray(0, this.length)));
   }
+}
 
-  #inOrder(): Float64Array {
-    return (this.#sorted ??= new Float64Array(this.#keys).sort());
+function twiceAsLong(numbers: Int32Array): Int32Array<ArrayBuffer> {
+  const longer = new Int32Array(2 * numbers.length);
+  longer.set(numbers);
+  return longer;
+}
+
+/** Places by day, those of a day as they stand. A worksheet's days are few enough to count the things of each. */
+function orderOf(days: Int32Array): Int32Array {
+  let [first, last] = [days[0] ?? 0, days[0] ?? 0];
+  for (const day of days) {
+    if (day < first) first = day;
+    if (day > last) last = day;
   }
+  /** How many things are due before each day, and soon after it is used the next free place of that day. */
+  const places = new Int32Array(last - first + 2);
+  for (const day of days) places[day - first + 1]!++;
+  for (let day = 1; day < places.length; day++) places[day]! += places[day - 1]!;
+  const order = new Int32Array(days.length);
+  for (let place = 0; place < days.length; place++) order[places[days[place]! - first]!++] = place;
+  return order;
 }

@@ -184,15 +184,17 @@ export const recheckList = defineFunction({
     const list = listOf(args);
     const { due } = list;
     const [cows, feet] = [wordsOf(args.cows), wordsOf(args.feet)];
-    const result: (readonly CellValue[])[] = [HEADINGS];
+    const last = leftOver(list).map((text) => ["", "", text, "", ""]);
+    const result = new Array<readonly CellValue[]>(1 + due.length + last.length);
+    result[0] = HEADINGS;
     for (let index = 0; index < due.length; index++) {
       const finding = due.finding(index);
       const day = due.due(index);
-      const cow = cows.words[cows.places[finding]! - 1]!;
-      const foot = feet.words[feet.places[finding]! - 1] ?? "";
-      result.push([cow, foot, due.job(index).what, day, args.today - day]);
+      const cow = cows.distinct[cows.places[finding]! - 1]!;
+      const foot = feet.distinct[feet.places[finding]! - 1] ?? "";
+      result[1 + index] = [cow, foot, due.job(index).what, day, args.today - day];
     }
-    for (const text of leftOver(list)) result.push(["", "", text, "", ""]);
+    last.forEach((cells, index) => (result[1 + due.length + index] = cells));
     return result;
   },
   steps(args) {
