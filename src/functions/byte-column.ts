@@ -19,7 +19,12 @@ export class ByteColumn implements Column<number> {
   }
 
   get numbers(): Float64Array {
-    return (this.#numbers ??= Float64Array.from(this.bytes, (byte) => byte || NaN));
+    if (this.#numbers === undefined) {
+      const numbers = new Float64Array(this.length);
+      for (let row = 0; row < numbers.length; row++) numbers[row] = this.bytes[row] || NaN;
+      this.#numbers = numbers;
+    }
+    return this.#numbers;
   }
 
   get values(): readonly (number | null)[] {

@@ -14,7 +14,10 @@ export interface HerdSummary {
   readonly herd: HerdDoublings;
 }
 
-/** Sums up a test day; counts in thousand cells/mL, NaN for no value in any of the columns. */
+/**
+ * Sums up a test day; counts in thousand cells/mL, lactations whole from 1. NaN for no value in any of the columns, or 0
+ * for no lactation.
+ */
 export function herdSummary(
   counts: ArrayLike<number>,
   lactations: ArrayLike<number>,
@@ -22,7 +25,7 @@ export function herdSummary(
 ): HerdSummary {
   let listed = 0;
   for (let row = 0; row < counts.length; row++) {
-    if (!(Number.isNaN(counts[row]!) && Number.isNaN(lactations[row]!) && Number.isNaN(milk[row]!))) listed++;
+    if (!(Number.isNaN(counts[row]!) && !(lactations[row]! >= 1) && Number.isNaN(milk[row]!))) listed++;
   }
   return {
     listed,

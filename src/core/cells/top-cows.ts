@@ -7,38 +7,45 @@ export interface RowLoss {
   readonly lossKgPerDay: number;
 }
 
-/**
- * Loss of every row, kg a day; NaN where there is no count. `counts` in thousand cells/mL, NaN for no value;
- * `lactations` from 1, NaN or 0 for no value. Throws where a model must know a lactation that is not there.
- */
-export function rowLosses(counts: ArrayLike<number>, lactations: ArrayLike<number>, model: LossModel): Float64Array {
-  const losses = new Float64Array(counts.length).fill(NaN);
-  for (let row = 0; row < counts.length; row++) {
-    if (Number.isNaN(counts[row]!)) continue;
-    const lactation = lactations[row]!;
-    losses[row] = doublingsAboveBase(counts[row]!) * slopeFor(model, lactation > 0 ? lactation : undefined);
-  }
-  return losses;
+export interface LargestLosses {
+  /** The rows that lose most, largest first, equal losses in the order of the rows. */
+  readonly most: readonly RowLoss[];
+  /** What all rows lose together, kg a day. */
+  readonly totalKg: number;
 }
 
 /** So many rows at least are kept before they are sorted and cut down to those asked for. */
 const FEWEST_KEPT = 64;
 
-/** The rows that lose most, largest first, equal losses in the order of the rows; rows that lose nothing are left out. */
-export function rowsThatLoseMost(losses: Float64Array, number: number): RowLoss[] {
+/**
+ * The `number` rows that lose most, and what all lose; rows that lose nothing are left out. `counts` in thousand
+ * cells/mL, NaN for no value; `lactations` from 1, NaN or 0 for no value. Throws where a model must know a lactation
+ * that is not there.
+ */
+export function largestLosses(
+  counts: ArrayLike<number>,
+  lactations: ArrayLike<number>,
+  model: LossModel,
+  number: number,
+): LargestLosses {
   const mostKept = Math.max(2 * number, FEWEST_KEPT);
   let kept: RowLoss[] = [];
   let least = 0;
-  for (let row = 0; row < losses.length; row++) {
-    const lossKgPerDay = losses[row]!;
-    // A later row with the least of the losses kept would come after it; NaN is never larger.
+  let totalKg = 0;
+  for (let row = 0; row < counts.length; row++) {
+    const count = counts[row]!;
+    if (Number.isNaN(count)) continue;
+    const lactation = lactations[row]!;
+    const lossKgPerDay = doublingsAboveBase(count) * slopeFor(model, lactation > 0 ? lactation : undefined);
+    totalKg += lossKgPerDay;
+    // A later row with the least of the losses kept would come after it.
     if (!(lossKgPerDay > least)) continue;
     kept.push({ row, lossKgPerDay });
     if (kept.length < mostKept) continue;
     kept = largest(kept, number);
     least = kept.at(-1)!.lossKgPerDay;
   }
-  return largest(kept, number);
+  return { most: largest(kept, number), totalKg };
 }
 
 function largest(rows: RowLoss[], number: number): RowLoss[] {

@@ -1,5 +1,5 @@
 import { tankCountWithout, tankTotals } from "../../core/cells/tank";
-import { rowLosses, rowsThatLoseMost } from "../../core/cells/top-cows";
+import { largestLosses } from "../../core/cells/top-cows";
 import { normanMillerRoss2009 } from "../../core/reference/norman-miller-ross-2009";
 import { DomainError, shown } from "../../core/shared/domain-error";
 import { milkFromKg, type MilkUnit } from "../../core/shared/milk-units";
@@ -147,11 +147,9 @@ function read(given: Given) {
   const herd = readHerd(counts, lactations, unit, model);
   const [thousands, yields] = [columnInThousands(counts, unit), numbersOf(milk)];
   refuseUnclearCows(given.cows, counts, thousands);
-  const losses = rowLosses(thousands, smallNumbersOf(lactations), model);
-  let totalKg = 0;
-  for (const loss of losses) if (loss > 0) totalKg += loss;
+  const { most, totalKg } = largestLosses(thousands, smallNumbersOf(lactations), model, given.number);
   const tank = tankTotals(thousands, yields);
-  const listed = rowsThatLoseMost(losses, given.number).map(({ row, lossKgPerDay }): CellValue[] => {
+  const listed = most.map(({ row, lossKgPerDay }): CellValue[] => {
     const loss = milkFromKg(lossKgPerDay, milkUnit);
     const [count, yielded] = [thousands[row]!, yields[row]!];
     const inTank = !Number.isNaN(yielded);
@@ -171,9 +169,9 @@ function read(given: Given) {
 
 /** A list by cow needs every counted row to name its cow, and each cow once. */
 function refuseUnclearCows(cows: Column<string>, counts: Column<number>, thousands: Float64Array): void {
-  const { places } = wordsOf(cows);
+  const { places, count } = wordsOf(cows);
   /** For each cow whether a row above is hers. */
-  const isMet = new Uint8Array(places.length + 1);
+  const isMet = new Uint8Array(count + 1);
   for (let row = 0; row < places.length; row++) {
     if (Number.isNaN(thousands[row]!)) continue;
     const place = places[row]!;

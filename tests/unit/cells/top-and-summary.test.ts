@@ -1,4 +1,5 @@
-import { rowsThatLoseMost } from "../../../src/core/cells/top-cows";
+import { DAILY_MODELS } from "../../../src/core/cells/loss-models";
+import { largestLosses } from "../../../src/core/cells/top-cows";
 import { cellHerdLoss } from "../../../src/functions/cells/cell-herd-loss";
 import { cellHerdCost } from "../../../src/functions/cells/cell-herd-cost";
 import { cellSummary } from "../../../src/functions/cells/cell-summary";
@@ -48,10 +49,20 @@ describe("CELL.TOP", () => {
   });
 
   test("picks the largest without sorting what is not asked for", () => {
-    const losses = Float64Array.from([1, NaN, 3, 0, 3, 2]);
-    expect(rowsThatLoseMost(losses, 3).map(({ row: index }) => index)).toEqual([2, 4, 5]);
-    expect(rowsThatLoseMost(losses, 99)).toHaveLength(4);
-    expect(rowsThatLoseMost(Float64Array.from([NaN, 0]), 3)).toEqual([]);
+    // Doublings above 50: 1, 3, 0, 3, 2; at 2 kg each 18 kg together.
+    const model = { ...DAILY_MODELS[0], first: 2, later: 2 };
+    const largest = (counted: number[], number: number) =>
+      largestLosses(
+        counted,
+        counted.map(() => 2),
+        model,
+        number,
+      );
+    const herd = [100, NaN, 400, 50, 400, 200];
+    expect(largest(herd, 3).most.map(({ row: index }) => index)).toEqual([2, 4, 5]);
+    expect(largest(herd, 3).totalKg).toBe(18);
+    expect(largest(herd, 99).most).toHaveLength(4);
+    expect(largest([NaN, 50], 3)).toEqual({ most: [], totalKg: 0 });
   });
 });
 
