@@ -1,4 +1,5 @@
 import { asWords, NO_WORD, type Places, type Repeated, type Words } from "../core/shared/words";
+import type { WholeNumbers } from "./whole-column";
 
 /**
  * A column of cells read row by row. `null` stands for a row that is blank or holds a note ("-", "dry") instead of
@@ -16,8 +17,8 @@ export interface Column<T> {
   at(row: number): T | null;
   /** Present where the values are numbers: the same, with NaN for null. Read it through `numbersOf`. */
   readonly numbers?: Float64Array;
-  /** Present where the values are whole numbers from 1 to 255: the same, with 0 for null. */
-  readonly bytes?: Uint8Array;
+  /** Present where the values are whole numbers from 1: the same, with 0 for null. Read it through `wholeNumbersOf`. */
+  readonly whole?: WholeNumbers;
   /** Present where the values are words or the like: each once, with its place a row. */
   readonly repeated?: Repeated<T>;
 }
@@ -28,8 +29,8 @@ export function numbersOf(column: Column<number>): Float64Array {
 }
 
 /** A column of whole numbers from 1 as a loop over very many rows reads it: 0 or NaN where there is no value. */
-export function smallNumbersOf(column: Column<number>): ArrayLike<number> {
-  return column.bytes ?? numbersOf(column);
+export function wholeNumbersOf(column: Column<number>): ArrayLike<number> {
+  return column.whole ?? numbersOf(column);
 }
 
 /** A column of words as a loop over very many rows reads it. */

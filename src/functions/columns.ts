@@ -6,7 +6,7 @@ import type { Kind, ScalarKind } from "./kind";
 import { readNumbers } from "./read-numbers";
 import { type ColumnOptions, RowReader, type Rows } from "./row-reader";
 
-export { type Column, numbersOf, smallNumbersOf, wordsOf } from "./column";
+export { type Column, numbersOf, wholeNumbersOf, wordsOf } from "./column";
 export { rowName } from "./row-reader";
 
 /** A column kind made of a scalar kind. */

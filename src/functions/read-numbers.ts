@@ -1,31 +1,32 @@
-import { ByteColumn } from "./byte-column";
 import { type Column, NumberColumn } from "./column";
 import type { NumberRange } from "./kind";
 import type { RowReader } from "./row-reader";
+import { WholeColumn, type WholeNumbers } from "./whole-column";
 
 /** A column of numbers, in as little memory as its limits allow. */
 export function readNumbers(reader: RowReader<unknown>, range: NumberRange): Column<number> {
-  return fitsAByte(range) ? readBytes(reader, range) : readAnyNumbers(reader, range);
+  const whole = roomForWhole(range, reader.rows.length);
+  return whole === undefined ? readAnyNumbers(reader, range) : readWhole(reader, range, whole);
 }
 
 const LARGEST_BYTE = 255;
+const LARGEST_WHOLE = 2 ** 31 - 1;
 
-/** Whether every value has room in a byte, with 0 left for none. */
-function fitsAByte({ min, max, whole }: NumberRange): boolean {
-  return whole === true && min > 0 && max <= LARGEST_BYTE;
+/** Room for whole numbers within those limits, with 0 left for none; undefined where they do not fit. */
+function roomForWhole({ min, max, whole }: NumberRange, rows: number): WholeNumbers | undefined {
+  if (whole !== true || min <= 0 || max > LARGEST_WHOLE) return undefined;
+  return max <= LARGEST_BYTE ? new Uint8Array(rows) : new Int32Array(rows);
 }
 
-function readBytes(reader: RowReader<unknown>, range: NumberRange): Column<number> {
+function readWhole(reader: RowReader<unknown>, range: NumberRange, numbers: WholeNumbers): Column<number> {
   const { min, max } = range;
   const { rows, argument } = reader;
-  const { length } = rows;
-  const bytes = new Uint8Array(length);
-  for (let row = 0; row < length; row++) {
+  for (let row = 0; row < numbers.length; row++) {
     const cells = rows[row];
     const raw = cells?.length === 1 ? cells[0] : undefined;
     if (raw === null) continue;
     const isUsual = typeof raw === "number" && raw >= min && raw <= max && (raw | 0) === raw;
-    if (isUsual) bytes[row] = raw;
+    if (isUsual) numbers[row] = raw;
     else {
       const value = reader.read(row) as number | null;
       // A word may stand for 0, such as "heifer" for her calvings: then 0 is no sign of none.
@@ -33,10 +34,10 @@ function readBytes(reader: RowReader<unknown>, range: NumberRange): Column<numbe
         reader.noteRows = 0;
         return readAnyNumbers(reader, range);
       }
-      bytes[row] = value ?? 0;
+      numbers[row] = value ?? 0;
     }
   }
-  return new ByteColumn(bytes, reader.noteRows, argument);
+  return new WholeColumn(numbers, reader.noteRows, argument);
 }
 
 /** The usual number takes the shortest way, whatever else stands in a cell the reader's. */

@@ -8,7 +8,7 @@ import type { RecheckRule } from "./recheck-rules";
 import { statedLengths } from "./stated-lengths";
 import { treatmentOf } from "./treatment-words";
 
-/** Days row by row; null or NaN where a row has none. */
+/** Days row by row; null, NaN or 0 where a row has none. */
 type DayColumn = ArrayLike<DaySerial | null>;
 
 /** Findings column by column. */
@@ -85,8 +85,7 @@ export function dueList(
 }
 
 function dayAt(column: DayColumn | undefined, row: number): DaySerial | null {
-  const day = column?.[row] ?? null;
-  return day === null || Number.isNaN(day) ? null : day;
+  return column?.[row] || null;
 }
 
 function count(counts: Map<string, number>, key: string): void {

@@ -5,7 +5,7 @@ export const SOUND = "none";
 /** A row whose text names no disorder, where such rows are counted instead of refused. */
 export const UNKNOWN = "unknown";
 
-/** The findings of a herd, column by column and equally long; null, or NaN for a day, where a row has none. */
+/** The findings of a herd, column by column and equally long; null, or NaN or 0 for a day, where a row has none. */
 export interface Findings {
   readonly cows: WordColumn;
   readonly feet: WordColumn;

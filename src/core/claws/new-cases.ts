@@ -92,7 +92,7 @@ function casesOf(findings: Findings): Cases {
     if (place === IS_SOUND) sound += one;
     else if (place === IS_UNKNOWN) unknownLesion += one;
     else if (cowWord === NO_WORD) withoutCow += one;
-    else if (Number.isNaN(dates[row]!)) withoutDate += one;
+    else if (!dates[row]) withoutDate += one;
     else {
       used += one;
       let cow = cowOfWord[cowWord]!;

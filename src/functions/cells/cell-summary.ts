@@ -9,7 +9,7 @@ import { milkFromKg, type MilkUnit } from "../../core/shared/milk-units";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
 import { wilsonInterval } from "../../core/shared/statistics/wilson-interval";
 import type { CellValue } from "../cell";
-import { type Column, numbersOf, smallNumbersOf } from "../columns";
+import { type Column, numbersOf, wholeNumbersOf } from "../columns";
 import { defineFunction } from "../define";
 import { counted, figure } from "../figure";
 import {
@@ -216,7 +216,7 @@ const LEVELS: readonly { readonly label: string; readonly model: LossModel }[] =
 ];
 
 function read({ counts, lactations, milk, unit }: Given): HerdSummary {
-  const summary = herdSummary(columnInThousands(counts, unit), smallNumbersOf(lactations), numbersOf(milk));
+  const summary = herdSummary(columnInThousands(counts, unit), wholeNumbersOf(lactations), numbersOf(milk));
   if (summary.averages.cows === 0) throw noCount("counts");
   return summary;
 }

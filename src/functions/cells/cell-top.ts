@@ -6,7 +6,7 @@ import { milkFromKg, type MilkUnit } from "../../core/shared/milk-units";
 import { NO_WORD } from "../../core/shared/words";
 import type { CellValue } from "../cell";
 import { cows } from "../claws/kinds";
-import { type Column, numbersOf, rowName, smallNumbersOf, wordsOf } from "../columns";
+import { type Column, numbersOf, rowName, wholeNumbersOf, wordsOf } from "../columns";
 import { defineFunction, required } from "../define";
 import { figure } from "../figure";
 import { number } from "../scalars";
@@ -147,7 +147,7 @@ function read(given: Given) {
   const herd = readHerd(counts, lactations, unit, model);
   const [thousands, yields] = [columnInThousands(counts, unit), numbersOf(milk)];
   refuseUnclearCows(given.cows, counts, thousands);
-  const { most, totalKg } = largestLosses(thousands, smallNumbersOf(lactations), model, given.number);
+  const { most, totalKg } = largestLosses(thousands, wholeNumbersOf(lactations), model, given.number);
   const tank = tankTotals(thousands, yields);
   const listed = most.map(({ row, lossKgPerDay }): CellValue[] => {
     const loss = milkFromKg(lossKgPerDay, milkUnit);

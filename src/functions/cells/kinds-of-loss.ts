@@ -10,7 +10,7 @@ import { DomainError, invalid } from "../../core/shared/domain-error";
 import { milkDensity, milkFromKg, milkInKg, type MilkUnit } from "../../core/shared/milk-units";
 import { green2006 } from "../../core/reference/green-2006";
 import { definition, type Source } from "../../core/shared/source";
-import { type Column, smallNumbersOf } from "../columns";
+import { type Column, wholeNumbersOf } from "../columns";
 import { type Remarks, type Step, withDefault } from "../define";
 import { counted, figure } from "../figure";
 import type { ScalarKind } from "../kind";
@@ -108,7 +108,7 @@ export function readHerd(
   unit: CountUnit,
   model: LossModel,
 ): HerdDoublings {
-  const herd = herdDoublings(columnInThousands(counts, unit), smallNumbersOf(lactations));
+  const herd = herdDoublings(columnInThousands(counts, unit), wholeNumbersOf(lactations));
   if (countedCows(herd) === 0) throw noCount(counts.argument);
   if (herd.unknown.cows > 0 && splitsByLactation(model)) {
     throw new DomainError(

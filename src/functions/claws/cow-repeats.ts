@@ -1,7 +1,7 @@
 import { type RepeatCow, repeatCows } from "../../core/claws/repeat-cows";
 import { type DaySerial, isoDate } from "../../core/shared/days";
 import { commonPractice } from "../../core/shared/source";
-import { type Column, numbersOf } from "../columns";
+import { type Column, wholeNumbersOf } from "../columns";
 import { defineFunction, withDefault } from "../define";
 import { counted } from "../figure";
 import { number } from "../scalars";
@@ -154,5 +154,5 @@ function listed(args: Arguments): { list: readonly RepeatCow[]; tally: ReturnTyp
   refusePeriod(from, to);
   const rows = markedRows(args);
   refuseNoFindings(rows.tally, "lesions");
-  return { list: repeatCows(rows, feet.values, numbersOf(dates), from, to, cases), tally: rows.tally };
+  return { list: repeatCows(rows, feet.values, wholeNumbersOf(dates), from, to, cases), tally: rows.tally };
 }

@@ -5,7 +5,7 @@ import { type DaySerial, isoDate } from "../../core/shared/days";
 import { DomainError, unavailable } from "../../core/shared/domain-error";
 import { commonPractice } from "../../core/shared/source";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
-import { type Column, columnOf, numbersOf, wordsOf } from "../columns";
+import { type Column, columnOf, wholeNumbersOf, wordsOf } from "../columns";
 import { optional, type Remarks, required, type Step, withDefault } from "../define";
 import { counted } from "../figure";
 import { choice, date, number } from "../scalars";
@@ -101,7 +101,12 @@ interface FindingColumns {
 
 /** The rows of the columns marked as new cases and repeats. */
 export function markedRows({ cows, feet, lesions, dates, gapDays, counted }: FindingColumns): MarkedRows {
-  const findings = { cows: wordsOf(cows), feet: wordsOf(feet), lesions: wordsOf(lesions), dates: numbersOf(dates) };
+  const findings = {
+    cows: wordsOf(cows),
+    feet: wordsOf(feet),
+    lesions: wordsOf(lesions),
+    dates: wholeNumbersOf(dates),
+  };
   const chosen = counted === undefined ? {} : { isCounted: (row: number) => counted.at(row) === "yes" };
   return markNewCases({ ...findings, ...chosen }, gapDays);
 }

@@ -2,7 +2,7 @@ import { casesByMonth, disorderGroups, type MonthOfCases } from "../../core/claw
 import { heringstad2018 } from "../../core/reference/heringstad-2018";
 import { type DaySerial, dateOf, isoDate } from "../../core/shared/days";
 import { DomainError } from "../../core/shared/domain-error";
-import { numbersOf } from "../columns";
+import { wholeNumbersOf } from "../columns";
 import { defineFunction } from "../define";
 import { counted } from "../figure";
 import {
@@ -138,5 +138,5 @@ function byMonth(args: Parameters<typeof markedRows>[0] & { readonly from: DaySe
   }
   const rows = markedRows(args);
   refuseNoFindings(rows.tally, "lesions");
-  return { months: casesByMonth(rows, numbersOf(dates), from, to), tally: rows.tally };
+  return { months: casesByMonth(rows, wholeNumbersOf(dates), from, to), tally: rows.tally };
 }

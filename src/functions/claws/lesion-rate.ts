@@ -6,7 +6,7 @@ import { garwood1936 } from "../../core/reference/garwood-1936";
 import { kelton1998 } from "../../core/reference/kelton-1998";
 import { isoDate } from "../../core/shared/days";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
-import { numbersOf } from "../columns";
+import { wholeNumbersOf } from "../columns";
 import { defineFunction } from "../define";
 import { counted, figure } from "../figure";
 import {
@@ -149,5 +149,5 @@ function countedCases(args: Arguments): CaseCount & { readonly tally: RowTally }
   refuseFewCowDays(cowDays, from, to);
   const rows = markedRows(args);
   refuseNoFindings(rows.tally, "lesions");
-  return { ...new CaseTally(rows, numbersOf(dates), from, to).of(lesion), tally: rows.tally };
+  return { ...new CaseTally(rows, wholeNumbersOf(dates), from, to).of(lesion), tally: rows.tally };
 }

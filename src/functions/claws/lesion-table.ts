@@ -6,7 +6,7 @@ import { icar2020 } from "../../core/reference/icar-2020";
 import { kelton1998 } from "../../core/reference/kelton-1998";
 import { isoDate } from "../../core/shared/days";
 import { USUAL_LEVEL } from "../../core/shared/statistics/interval";
-import { numbersOf } from "../columns";
+import { wholeNumbersOf } from "../columns";
 import { defineFunction, optional, required } from "../define";
 import { counted, figure } from "../figure";
 import { lesionsAsWritten } from "./kinds";
@@ -189,7 +189,7 @@ function table(
   refuseFewCowDays(cowDays, from, to);
   const marked = markedRows(args);
   refuseNoFindings(marked.tally, "lesions");
-  const cases = new CaseTally(marked, numbersOf(dates), from, to);
+  const cases = new CaseTally(marked, wholeNumbersOf(dates), from, to);
   return { rows: rowsByLesion(cases, cowDays, USUAL_LEVEL, targets ?? []), tally: marked.tally };
 }
 

@@ -6,7 +6,7 @@ import { thomas2015 } from "../../core/reference/thomas-2015";
 import { day, type DaySerial, isoDate } from "../../core/shared/days";
 import { AS_PRESCRIBED, VETERINARIAN } from "../cautions";
 import type { CellValue } from "../cell";
-import { type Column, numbersOf, wordsOf } from "../columns";
+import { type Column, wholeNumbersOf, wordsOf } from "../columns";
 import { defineFunction, optional, required, withDefault } from "../define";
 import { counted } from "../figure";
 import { date, number } from "../scalars";
@@ -43,11 +43,11 @@ function listOf({ rules, ...args }: ListArguments): DueList {
     {
       cows: wordsOf(args.cows),
       lesions: wordsOf(args.lesions),
-      treatedOn: numbersOf(args.treatedOn),
+      treatedOn: wholeNumbersOf(args.treatedOn),
       treatments: wordsOf(args.treatments),
-      closedOn: numbersOf(args.closedOn),
-      seenAgainOn: args.seenAgainOn && numbersOf(args.seenAgainOn),
-      nextLookOn: args.nextLookOn && numbersOf(args.nextLookOn),
+      closedOn: wholeNumbersOf(args.closedOn),
+      seenAgainOn: args.seenAgainOn && wholeNumbersOf(args.seenAgainOn),
+      nextLookOn: args.nextLookOn && wholeNumbersOf(args.nextLookOn),
     },
     (code) => ruleFor(rules ?? defaultRecheckRules, code),
     args.today,

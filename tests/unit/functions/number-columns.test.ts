@@ -1,4 +1,4 @@
-import { type Column, columnOf, numbersOf, smallNumbersOf } from "../../../src/functions/columns";
+import { type Column, columnOf, numbersOf, wholeNumbersOf } from "../../../src/functions/columns";
 import { lactation } from "../../../src/functions/claws/kinds-of-trimming";
 import { scores } from "../../../src/functions/claws/kinds-of-scores";
 import { date, number, type NumberOptions, scalarKind } from "../../../src/functions/scalars";
@@ -11,17 +11,17 @@ function read(options: NumberOptions, ...cells: unknown[]): Column<number> {
   return columnOf(number({ reason: "a test", ...options }), { notes: "leave out" }).read(column(...cells), "x");
 }
 
-describe("whole numbers from 1 to 255 take a byte each", () => {
+describe("whole numbers from 1 take few bytes each", () => {
   const bytes = { min: 1, max: 255, whole: true };
 
   test("with 0 for none", () => {
     const lengths = read(bytes, 1, 255, null, "dry", "", { type: "Double", basicValue: 7 }, "dry", undefined);
-    expect(Array.from(lengths.bytes!)).toEqual([1, 255, 0, 0, 0, 7, 0, 0]);
+    expect(Array.from(lengths.whole!)).toEqual([1, 255, 0, 0, 0, 7, 0, 0]);
     expect(lengths.values).toEqual([1, 255, null, null, null, 7, null, null]);
     expect([lengths.at(1), lengths.at(2), lengths.at(5)]).toEqual([255, null, 7]);
     expect(Array.from(lengths.numbers!)).toEqual([1, 255, NaN, NaN, NaN, 7, NaN, NaN]);
     expect(numbersOf(lengths)).toBe(lengths.numbers);
-    expect(smallNumbersOf(lengths)).toBe(lengths.bytes);
+    expect(wholeNumbersOf(lengths)).toBe(lengths.whole);
     expect(lengths.values).toBe(lengths.values);
     expect([lengths.length, lengths.noteRows, lengths.argument]).toEqual([8, 2, "x"]);
   });
@@ -39,18 +39,27 @@ describe("whole numbers from 1 to 255 take a byte each", () => {
     });
   });
 
-  test.each<[string, NumberOptions, boolean]>([
-    ["from 1 to 255", bytes, true],
-    ["from 1 to 256", { ...bytes, max: 256 }, false],
-    ["from 0", { ...bytes, min: 0 }, false],
-    ["from 0, a 0 being a blank", { ...bytes, min: 0, zeroIsBlank: true }, true],
-    ["from -1", { ...bytes, min: -1 }, false],
-    ["that need not be whole", { min: 1, max: 255 }, false],
-  ])("numbers %s", (_, options, inBytes) => {
-    const lengths = read(options, 2, null, 255);
-    expect(lengths.bytes !== undefined).toBe(inBytes);
-    expect(lengths.values).toEqual([2, null, 255]);
-    expect(Array.from(smallNumbersOf(lengths))).toEqual([2, inBytes ? 0 : NaN, 255]);
+  test.each<[string, NumberOptions, unknown]>([
+    ["from 1 to 255", bytes, Uint8Array],
+    ["from 1 to 256", { ...bytes, max: 256 }, Int32Array],
+    ["from 1 to 2 147 483 647", { ...bytes, max: 2_147_483_647 }, Int32Array],
+    ["from 1 to 2 147 483 648", { ...bytes, max: 2_147_483_648 }, undefined],
+    ["from 0", { ...bytes, min: 0 }, undefined],
+    ["from 0, a 0 being a blank", { ...bytes, min: 0, zeroIsBlank: true }, Uint8Array],
+    ["from -1", { ...bytes, min: -1 }, undefined],
+    ["that need not be whole", { min: 1, max: 255 }, undefined],
+  ])("numbers %s", (_, options, kind) => {
+    const lengths = read(options, 2, null, 255, options.max);
+    expect(lengths.whole?.constructor).toBe(kind);
+    expect(lengths.values).toEqual([2, null, 255, options.max]);
+    expect(Array.from(wholeNumbersOf(lengths))).toEqual([2, kind === undefined ? NaN : 0, 255, options.max]);
+  });
+
+  test("dates among them, a time of day being of its day", () => {
+    const dates = columnOf(date(), { notes: "leave out" }).read(column(45_342, null, 45_342.75, "sold", 0), "dates");
+    expect(dates.values).toEqual([45_342, null, 45_342, null, null]);
+    expect(Array.from(dates.whole!)).toEqual([45_342, 0, 45_342, 0, 0]);
+    expect(dates.noteRows).toBe(1);
   });
 
   test("a heifer among lactations is 0, which is no sign of none", () => {
@@ -60,7 +69,7 @@ describe("whole numbers from 1 to 255 take a byte each", () => {
     );
     expect(lactations.values).toEqual([2, null, null, 0, null, 20]);
     expect(Array.from(numbersOf(lactations))).toEqual([2, NaN, NaN, 0, NaN, 20]);
-    expect([lactations.at(3), lactations.at(1), lactations.bytes]).toEqual([0, null, undefined]);
+    expect([lactations.at(3), lactations.at(1), lactations.whole]).toEqual([0, null, undefined]);
   });
 
   test("notes above a word that stands for 0 count once", () => {
@@ -91,7 +100,7 @@ describe("other numbers", () => {
   test("of any kind of column are found without a list of their own", () => {
     const plain: Column<number> = { values: [4, null], noteRows: 0, argument: "x", length: 2, at: () => null };
     expect(Array.from(numbersOf(plain))).toEqual([4, NaN]);
-    expect(Array.from(smallNumbersOf(plain))).toEqual([4, NaN]);
+    expect(Array.from(wholeNumbersOf(plain))).toEqual([4, NaN]);
     expect(read({}, 1, 2).numbers).toBeInstanceOf(Float64Array);
   });
 });
