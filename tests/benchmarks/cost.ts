@@ -16,20 +16,28 @@ export function medianCost(costs: readonly Cost[]): Cost {
 
 /** Runs something so many times in a row and gives the cost of one. */
 export async function costOf(run: () => unknown, times: number): Promise<Cost> {
-  const cpu = process.cpuUsage();
-  const start = performance.now();
+  const spent = stopwatch();
   for (let time = 0; time < times; time++) await run();
-  const wallMs = performance.now() - start;
-  const { user, system } = process.cpuUsage(cpu);
-  return { wallMs: wallMs / times, cpuMs: (user + system) / 1000 / times };
+  return share(spent(), times);
 }
 
 /** As `costOf`, for what is over at once: nothing waits in between. */
 export function costOfCalls(run: () => unknown, times: number): Cost {
+  const spent = stopwatch();
+  for (let time = 0; time < times; time++) run();
+  return share(spent(), times);
+}
+
+function stopwatch(): () => Cost {
   const cpu = process.cpuUsage();
   const start = performance.now();
-  for (let time = 0; time < times; time++) run();
-  const wallMs = performance.now() - start;
-  const { user, system } = process.cpuUsage(cpu);
-  return { wallMs: wallMs / times, cpuMs: (user + system) / 1000 / times };
+  return () => {
+    const wallMs = performance.now() - start;
+    const { user, system } = process.cpuUsage(cpu);
+    return { wallMs, cpuMs: (user + system) / 1000 };
+  };
+}
+
+function share({ wallMs, cpuMs }: Cost, of: number): Cost {
+  return { wallMs: wallMs / of, cpuMs: cpuMs / of };
 }

@@ -35,7 +35,10 @@ const FEET = ["LF", "RF", "LH", "RH", "LH", "RH"];
 const LESIONS = ["DD", "DD", "DD", "SU", "SU", "WL", "WLA", "WLF", "SH", "SHD", "TU", "BU", "IP", "IH", "HHE", "HHE"];
 const TREATMENTS = [null, null, "block", "block, pain relief 3 d", "bandage", "topical spray, bandage"];
 const NO_FOOT_SHARE = 0.01;
-const CLOSED_SHARE = 0.8;
+/** A finding is closed at a look between these days after it; few are forgotten and stay open. */
+const EARLIEST_CLOSED_DAYS = 14;
+const LATEST_CLOSED_DAYS = 42;
+const FORGOTTEN_SHARE = 0.01;
 
 export function cowDaysOf(rows: number): number {
   return Math.ceil(rows / FINDINGS_A_COW) * (PERIOD.to - PERIOD.from + 1);
@@ -52,9 +55,11 @@ export function findings(rows: number, herd = 0): Findings {
     lesions: column(rows, () => (random() < SOUND_SHARE ? "none" : pick(LESIONS, random()))),
     dates,
     treatments: column(rows, () => pick(TREATMENTS, random())),
-    closedOn: column(rows, (row) =>
-      random() < CLOSED_SHARE ? Math.min(TODAY, (dates[row] as number) + 14 + Math.floor(random() * 28)) : null,
-    ),
+    closedOn: column(rows, (row) => {
+      const after = EARLIEST_CLOSED_DAYS + Math.floor(random() * (LATEST_CLOSED_DAYS - EARLIEST_CLOSED_DAYS));
+      const closedOn = (dates[row] as number) + after;
+      return closedOn > TODAY || random() < FORGOTTEN_SHARE ? null : closedOn;
+    }),
   };
 }
 

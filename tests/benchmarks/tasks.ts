@@ -101,10 +101,15 @@ export const TASKS: readonly Task[] = [
   alone("LESION.NEWCASE", "findings", "A mark a row.", (rows, herd) =>
     lesionTableArguments(findings(rows, herd)).slice(0, 4),
   ),
-  alone("RECHECK.LIST", "findings", "One finding in five is open.", (rows, herd) => {
-    const { cows, feet, lesions, dates, treatments, closedOn } = findings(rows, herd);
-    return [...[cows, feet, lesions, dates, treatments, closedOn].map(range), TODAY];
-  }),
+  alone(
+    "RECHECK.LIST",
+    "findings",
+    "Three years of findings; those of the last weeks are open, and one in a hundred that was forgotten.",
+    (rows, herd) => {
+      const { cows, feet, lesions, dates, treatments, closedOn } = findings(rows, herd);
+      return [...[cows, feet, lesions, dates, treatments, closedOn].map(range), TODAY];
+    },
+  ),
   alone("CELL.TOP", "cows", "The 20 cows that lose most of as many cows as rows.", (rows, herd) =>
     topArguments(milkTest(rows, herd)),
   ),

@@ -1,7 +1,7 @@
 import type { Contender, ContenderName } from "./contenders/contender";
 import { cellsRead } from "./contenders/cells-read";
 import { engineContender } from "./contenders/engine";
-import { inProcess, type RowsAsked } from "./contenders/in-process";
+import { handedOver, inProcess, type RowsAsked } from "./contenders/in-process";
 import { LIBRARY_SPELLING, openInLibraryEngine } from "./contenders/library-engine";
 import { openInLibreOffice } from "./contenders/libreoffice";
 import { openInTrialEngine } from "./contenders/trial-engine";
@@ -50,7 +50,10 @@ function open(task: Task, contender: ContenderName, asked: RowsAsked): Promise<C
         asked,
         (herd) => {
           const args = task.arguments(rows, herd);
-          return () => run(task, args);
+          return () => {
+            const own = handedOver(args);
+            return () => run(task, own);
+          };
         },
         (value) => task.figures(value),
       );
@@ -59,7 +62,10 @@ function open(task: Task, contender: ContenderName, asked: RowsAsked): Promise<C
         asked,
         (herd) => {
           const args = task.arguments(rows, herd);
-          return () => cellsRead(args);
+          return () => {
+            const own = handedOver(args);
+            return () => cellsRead(own);
+          };
         },
         () => undefined,
       );
@@ -74,7 +80,10 @@ function open(task: Task, contender: ContenderName, asked: RowsAsked): Promise<C
     default:
       return inProcess(
         asked,
-        (herd) => task.loops[contender]!(rows, herd),
+        (herd) => {
+          const loop = task.loops[contender]!(rows, herd);
+          return () => loop;
+        },
         (figures) => figures,
       );
   }
