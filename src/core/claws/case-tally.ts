@@ -20,7 +20,7 @@ export class CaseTally {
   /** Counts the rows from `from` to `to`, both included. */
   constructor(rows: MarkedRows, dates: ArrayLike<number>, from: DaySerial, to: DaySerial) {
     const { marks, cows, disorders: places } = rows;
-    this.#disordersOfCow = new Uint32Array(rows.cowCount);
+    this.#disordersOfCow = new Uint32Array(rows.cowLimit);
     for (let row = 0; row < marks.length; row++) {
       const date = dates[row]!;
       if (marks[row] === NO_CASE || date < from || date > to) continue;

@@ -1,4 +1,4 @@
-import { asWords, NO_WORD } from "../shared/words";
+import { asWords, NO_WORD, type Places, type Words } from "../shared/words";
 import { disorders } from "./disorder-key";
 import { CowNumbers, differInMoreThanCapitals, type Findings, type RowTally, SOUND } from "./findings";
 
@@ -18,10 +18,11 @@ export interface MarkedRows {
   readonly marks: Int8Array;
   /** Place of the row's disorder in the key; only where it is a case. */
   readonly disorders: Uint8Array;
-  /** Number of the row's cow; only where it is a case. */
-  readonly cows: Int32Array;
-  readonly cowCount: number;
-  /** The name of a cow as it stands in her first row that is a case. */
+  /** Number of the row's cow. */
+  readonly cows: Places;
+  /** More than the number of any cow. */
+  readonly cowLimit: number;
+  /** The name of a cow as it stands in her first row. */
   cowName(cow: number): string;
   readonly tally: RowTally;
 }
@@ -43,36 +44,33 @@ const FEET: readonly string[] = ["LF", "RF", "LH", "RH"];
  * Rows that are not counted start gaps too, but are no case in the end and stand in no tally.
  */
 export function markNewCases(findings: Findings, gapDays: number): MarkedRows {
-  const cases = casesOf(findings);
+  const { cows, feet, lesions, dates, isCounted } = findings;
+  const read = { cows: asWords(cows), feet: asWords(feet), lesions: asWords(lesions), dates, isCounted };
+  const cases = casesOf(read);
   const { marks } = cases;
-  markRepeats(cases, findings.dates, gapDays);
-  const { isCounted } = findings;
+  markRepeats(cases, read, gapDays);
   if (isCounted !== undefined) {
     for (let row = 0; row < marks.length; row++) if (!isCounted(row)) marks[row] = NO_CASE;
   }
   return cases;
 }
 
-interface Cases extends MarkedRows {
-  /** Foot and lesion, forms as their parent, as one number; only where the row is a case. */
-  readonly sites: Uint8Array;
+interface ReadFindings {
+  readonly cows: Words;
+  readonly feet: Words;
+  readonly lesions: Words;
+  readonly dates: ArrayLike<number>;
+  readonly isCounted: Findings["isCounted"];
 }
 
 /** The rows that are cases, each marked as a new one, with disorder and cow; counts why the others are none. */
-function casesOf(findings: Findings): Cases {
-  const { cows, feet, lesions, dates } = findings;
-  const [cowWords, footWords, lesionWords] = [asWords(cows), asWords(feet), asWords(lesions)];
-  const numbers = new Int32Array(cowWords.places.length);
-  const cowOfWord = new Int32Array(cowWords.count + 1).fill(NO_CASE);
-  const cowNumbers = new CowNumbers();
-  const allDiffer = cowWords.areNumbers || differInMoreThanCapitals(cowWords.distinct);
-  /** The first word of each cow, by its place. */
-  const firstWords = new Int32Array(cowWords.count);
-  let cowCount = 0;
-  const footOfWord = [NO_FOOT, ...footWords.distinct.map((word) => FEET.indexOf(word) + 1)];
-  const lesionOfWord = [NO_CASE, ...lesionWords.distinct.map(lesionNumber)];
-  const rows = numbers.length;
-  const [marks, places, sites] = [new Int8Array(rows).fill(NO_CASE), new Uint8Array(rows), new Uint8Array(rows)];
+function casesOf({ cows, feet, lesions, dates, isCounted }: ReadFindings): MarkedRows {
+  const cowPlaces = cows.places;
+  const isNoFoot = [true, ...feet.distinct.map((word) => footNumber(word) === NO_FOOT)];
+  const lesionOfWord = [NO_CASE, ...lesions.distinct.map(lesionNumber)];
+  const rows = cowPlaces.length;
+  const marks = new Int8Array(rows).fill(NO_CASE);
+  const places = new Uint8Array(rows);
   let used = 0;
   let sound = 0;
   let withoutLesion = 0;
@@ -81,37 +79,44 @@ function casesOf(findings: Findings): Cases {
   let unknownLesion = 0;
   let withoutFoot = 0;
   for (let row = 0; row < rows; row++) {
-    const lesion = lesionWords.places[row]!;
-    const cowWord = cowWords.places[row]!;
-    const one = findings.isCounted?.(row) === false ? 0 : 1;
+    const lesion = lesions.places[row]!;
+    const hasCow = cowPlaces[row] !== NO_WORD;
+    const one = isCounted?.(row) === false ? 0 : 1;
     if (lesion === NO_WORD) {
-      if (cowWord !== NO_WORD) withoutLesion += one;
+      if (hasCow) withoutLesion += one;
       continue;
     }
     const place = lesionOfWord[lesion]!;
     if (place === IS_SOUND) sound += one;
     else if (place === IS_UNKNOWN) unknownLesion += one;
-    else if (cowWord === NO_WORD) withoutCow += one;
+    else if (!hasCow) withoutCow += one;
     else if (!dates[row]) withoutDate += one;
     else {
       used += one;
-      let cow = cowOfWord[cowWord]!;
-      if (cow < 0) {
-        cow = allDiffer ? cowCount : cowNumbers.of(cowWords.distinct[cowWord - 1]!);
-        cowOfWord[cowWord] = cow;
-        if (cow === cowCount) firstWords[cowCount++] = cowWord;
-      }
-      const foot = footOfWord[footWords.places[row]!]!;
-      if (foot === NO_FOOT) withoutFoot += one;
+      if (isNoFoot[feet.places[row]!]!) withoutFoot += one;
       marks[row] = NEW_CASE;
       places[row] = place;
-      numbers[row] = cow;
-      sites[row] = foot * disorders.length + parentPlaces[place]!;
     }
   }
   const tally = { used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot };
-  const cowName = (cow: number): string => cowWords.distinct[firstWords[cow]! - 1]!;
-  return { marks, disorders: places, cows: numbers, cowCount, cowName, sites, tally };
+  return { marks, disorders: places, ...numberedCows(cows), tally };
+}
+
+/** The cows by number; a name written otherwise, such as in capitals, has the number of the cow. */
+function numberedCows(names: Words): Pick<MarkedRows, "cows" | "cowLimit" | "cowName"> {
+  const { places, count } = names;
+  const cowLimit = count + 1;
+  if (names.areNumbers || differInMoreThanCapitals(names.distinct)) {
+    return { cows: places, cowLimit, cowName: (cow) => names.distinct[cow - 1]! };
+  }
+  const numbers = new CowNumbers();
+  const cowOfName = [NO_WORD, ...names.distinct.map((name) => numbers.of(name) + 1)];
+  const cowName = (cow: number): string => names.distinct[cowOfName.indexOf(cow) - 1]!;
+  return { cows: places.map((place) => cowOfName[place]!), cowLimit, cowName };
+}
+
+function footNumber(word: string): number {
+  return FEET.indexOf(word) + 1;
 }
 
 function lesionNumber(word: string): number {
@@ -121,15 +126,22 @@ function lesionNumber(word: string): number {
 const NO_ROW = -1;
 
 /**
- * Day by day each case looks back at the cases of its cow within the gap, the last first, for its own site. Few are so
- * near, and their rows were read a moment ago; a cow has 135 sites at most, so that even very many cases of one cow are
- * passed over no more often than that.
+ * Day by day each case looks back at the cases of its cow within the gap, the last first, for its own site: the foot
+ * and the lesion, forms as their parent. Few are so near, and their rows were read a moment ago; a cow has 135 sites at
+ * most, so that even very many cases of one cow are passed over no more often than that.
  */
-function markRepeats({ marks, cows, cowCount, sites }: Cases, dates: ArrayLike<number>, gapDays: number): void {
+function markRepeats(
+  { marks, cows, cowLimit, disorders: places }: MarkedRows,
+  { feet, dates }: ReadFindings,
+  gapDays: number,
+): void {
+  const footOfWord = [NO_FOOT, ...feet.distinct.map(footNumber)];
+  const siteOf = (row: number): number =>
+    footOfWord[feet.places[row]!]! * disorders.length + parentPlaces[places[row]!]!;
   const order = orderByDate(marks, dates);
   const cases = order?.length ?? marks.length;
-  const lastRowOfCow = new Int32Array(cowCount).fill(NO_ROW);
-  const lastDayOfCow = new Int32Array(cowCount);
+  const lastRowOfCow = new Int32Array(cowLimit).fill(NO_ROW);
+  const lastDayOfCow = new Int32Array(cowLimit);
   const rowBefore = new Int32Array(marks.length);
   for (let at = 0; at < cases; at++) {
     const row = order === undefined ? at : order[at]!;
@@ -140,7 +152,8 @@ function markRepeats({ marks, cows, cowCount, sites }: Cases, dates: ArrayLike<n
     let before = lastRowOfCow[cow]!;
     rowBefore[row] = before;
     if (before !== NO_ROW && day - lastDayOfCow[cow]! <= gapDays) {
-      while (before !== NO_ROW && day - dates[before]! <= gapDays && sites[before] !== sites[row]) {
+      const site = siteOf(row);
+      while (before !== NO_ROW && day - dates[before]! <= gapDays && siteOf(before) !== site) {
         before = rowBefore[before]!;
       }
       if (before !== NO_ROW && day - dates[before]! <= gapDays) marks[row] = REPEAT;

@@ -37,7 +37,7 @@ export function repeatCows(
   to: DaySerial,
   fewest: number,
 ): RepeatCow[] {
-  const collected: Collected[] = Array.from({ length: rows.cowCount }, () => ({ newCases: 0, repeats: 0, last: 0, feet: new Map(), places: new Set() })); // oxfmt-ignore
+  const collected: Collected[] = Array.from({ length: rows.cowLimit }, () => ({ newCases: 0, repeats: 0, last: 0, feet: new Map(), places: new Set() })); // oxfmt-ignore
   for (let row = 0; row < rows.marks.length; row++) {
     const date = dates[row]!;
     if (rows.marks[row] === NO_CASE || date < from || date > to) continue;
