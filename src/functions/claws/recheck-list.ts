@@ -183,15 +183,14 @@ export const recheckList = defineFunction({
   compute(args) {
     const list = listOf(args);
     const { due } = list;
-    const [cows, feet] = [wordsOf(args.cows), wordsOf(args.feet)];
     const last = leftOver(list).map((text) => ["", "", text, "", ""]);
     const result = new Array<readonly CellValue[]>(1 + due.length + last.length);
     result[0] = HEADINGS;
     for (let index = 0; index < due.length; index++) {
       const finding = due.finding(index);
       const day = due.due(index);
-      const cow = cows.distinct[cows.places[finding]! - 1]!;
-      const foot = feet.distinct[feet.places[finding]! - 1] ?? "";
+      const cow = args.cows.at(finding)!;
+      const foot = args.feet.at(finding) ?? "";
       result[1 + index] = [cow, foot, due.job(index).what, day, args.today - day];
     }
     last.forEach((cells, index) => (result[1 + due.length + index] = cells));
