@@ -63,8 +63,13 @@ interface ReadFindings {
   readonly isCounted: Findings["isCounted"];
 }
 
+interface Cases extends MarkedRows {
+  /** Whether no case stands below one of a later day. */
+  readonly areByDate: boolean;
+}
+
 /** The rows that are cases, each marked as a new one, with disorder and cow; counts why the others are none. */
-function casesOf({ cows, feet, lesions, dates, isCounted }: ReadFindings): MarkedRows {
+function casesOf({ cows, feet, lesions, dates, isCounted }: ReadFindings): Cases {
   const cowPlaces = cows.places;
   const isNoFoot = [true, ...feet.distinct.map((word) => footNumber(word) === NO_FOOT)];
   const lesionOfWord = [NO_CASE, ...lesions.distinct.map(lesionNumber)];
@@ -78,6 +83,8 @@ function casesOf({ cows, feet, lesions, dates, isCounted }: ReadFindings): Marke
   let withoutDate = 0;
   let unknownLesion = 0;
   let withoutFoot = 0;
+  let areByDate = true;
+  let lastDay = 0;
   for (let row = 0; row < rows; row++) {
     const lesion = lesions.places[row]!;
     const hasCow = cowPlaces[row] !== NO_WORD;
@@ -87,19 +94,22 @@ function casesOf({ cows, feet, lesions, dates, isCounted }: ReadFindings): Marke
       continue;
     }
     const place = lesionOfWord[lesion]!;
+    const day = dates[row]!;
     if (place === IS_SOUND) sound += one;
     else if (place === IS_UNKNOWN) unknownLesion += one;
     else if (!hasCow) withoutCow += one;
-    else if (!dates[row]) withoutDate += one;
+    else if (!day) withoutDate += one;
     else {
       used += one;
       if (isNoFoot[feet.places[row]!]!) withoutFoot += one;
       marks[row] = NEW_CASE;
       places[row] = place;
+      if (day < lastDay) areByDate = false;
+      lastDay = day;
     }
   }
   const tally = { used, sound, withoutLesion, withoutCow, withoutDate, unknownLesion, withoutFoot };
-  return { marks, disorders: places, ...numberedCows(cows), tally };
+  return { marks, disorders: places, ...numberedCows(cows), tally, areByDate };
 }
 
 /** The cows by number; a name written otherwise, such as in capitals, has the number of the cow. */
@@ -131,14 +141,14 @@ const NO_ROW = -1;
  * most, so that even very many cases of one cow are passed over no more often than that.
  */
 function markRepeats(
-  { marks, cows, cowLimit, disorders: places }: MarkedRows,
+  { marks, cows, cowLimit, disorders: places, areByDate }: Cases,
   { feet, dates }: ReadFindings,
   gapDays: number,
 ): void {
   const footOfWord = [NO_FOOT, ...feet.distinct.map(footNumber)];
   const siteOf = (row: number): number =>
     footOfWord[feet.places[row]!]! * disorders.length + parentPlaces[places[row]!]!;
-  const order = orderByDate(marks, dates);
+  const order = areByDate ? undefined : orderByDate(marks, dates);
   const cases = order?.length ?? marks.length;
   const lastRowOfCow = new Int32Array(cowLimit).fill(NO_ROW);
   const lastDayOfCow = new Int32Array(cowLimit);
@@ -163,19 +173,15 @@ function markRepeats(
   }
 }
 
-/** The cases by date, those of a day as they stand in the sheet; undefined where all rows may be taken as they stand. */
-function orderByDate(marks: Int8Array, dates: ArrayLike<number>): Int32Array | undefined {
+/** The cases by date, those of a day as they stand in the sheet. */
+function orderByDate(marks: Int8Array, dates: ArrayLike<number>): Int32Array {
   let [first, last, cases] = [Infinity, -Infinity, 0];
-  let areByDate = true;
   for (let row = 0; row < marks.length; row++) {
     if (marks[row] === NO_CASE) continue;
-    const day = dates[row]!;
     cases++;
-    areByDate &&= day >= last;
-    first = Math.min(first, day);
-    last = Math.max(last, day);
+    first = Math.min(first, dates[row]!);
+    last = Math.max(last, dates[row]!);
   }
-  if (areByDate) return undefined;
   // A worksheet's days are few enough to count the cases of each: those of day n stand from place `places[n]` on.
   const places = new Int32Array(last - first + 2);
   for (let row = 0; row < marks.length; row++) if (marks[row] !== NO_CASE) places[dates[row]! - first + 1]!++;
