@@ -120,9 +120,14 @@ function numberedCows(names: Words): Pick<MarkedRows, "cows" | "cowLimit" | "cow
     return { cows: places, cowLimit, cowName: (cow) => names.distinct[cow - 1]! };
   }
   const numbers = new CowNumbers();
-  const cowOfName = [NO_WORD, ...names.distinct.map((name) => numbers.of(name) + 1)];
-  const cowName = (cow: number): string => names.distinct[cowOfName.indexOf(cow) - 1]!;
-  return { cows: places.map((place) => cowOfName[place]!), cowLimit, cowName };
+  const nameOfCow = [""];
+  const cowOfName = [NO_WORD];
+  for (const name of names.distinct) {
+    const cow = numbers.of(name) + 1;
+    cowOfName.push(cow);
+    if (cow === nameOfCow.length) nameOfCow.push(name);
+  }
+  return { cows: places.map((place) => cowOfName[place]!), cowLimit, cowName: (cow) => nameOfCow[cow]! };
 }
 
 function footNumber(word: string): number {

@@ -148,6 +148,13 @@ test.each([
   expect(marks(cows.map((cow, day) => [cow, "LH", "DD", day + 1]), 28)).toEqual(expected); // oxfmt-ignore
 });
 
+test("a cow has the name of her first row, and a number below the limit", () => {
+  const written = ["Öse", "114", "öse", "Ada", "ADA", "ÖSE"];
+  const { cows, cowLimit, cowName } = markNewCases(findings(written.map((cow) => [cow, "LH", "DD", 45_000])), 28);
+  expect(Array.from(cows, (cow) => cowName(cow))).toEqual(["Öse", "114", "Öse", "Ada", "Ada", "Öse"]);
+  expect(Math.max(...cows)).toBeLessThan(cowLimit);
+});
+
 describe("rows that are not counted", () => {
   const row = fc.tuple(
     fc.constantFrom("1", "2"),
