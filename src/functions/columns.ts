@@ -51,7 +51,7 @@ function readRepeating<T>(reader: RowReader<T>): Column<T> {
         if (!isNumber) values ??= numbersMet(rows, places, count);
         values?.push(value);
         place = ++count;
-        if (place === MORE_THAN_A_BYTE) places = Int32Array.from(places);
+        if (place === MORE_THAN_A_BYTE) places = widened(places, row);
         known.add(raw, place);
         textsAsWritten &&= !isNumber && raw === value;
       }
@@ -62,6 +62,13 @@ function readRepeating<T>(reader: RowReader<T>): Column<T> {
   if (values !== undefined && !textsAsWritten) values = mergeEqual(values, item.takesAnyText === true, places);
   const distinct = (values as T[] | undefined) ?? { rows, count };
   return new RepeatingColumn(distinct, places, reader.noteRows, argument);
+}
+
+/** Room for more places; those of the rows above are taken along. */
+function widened(places: Places, rowsAbove: number): Int32Array {
+  const wide = new Int32Array(places.length);
+  wide.set(places.subarray(0, rowsAbove));
+  return wide;
 }
 
 /** The values without their doubles; moves the places along. */

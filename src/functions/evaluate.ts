@@ -80,6 +80,12 @@ function unequal(first: Column<unknown>, other: Column<unknown>): DomainError {
 function isSound(value: ResultValue): boolean {
   if (typeof value === "number") return Number.isFinite(value);
   if (typeof value !== "object") return true;
-  for (const row of value) for (const cell of row) if (typeof cell === "number" && !Number.isFinite(cell)) return false;
+  for (let row = 0; row < value.length; row++) {
+    const cells = value[row]!;
+    for (let place = 0; place < cells.length; place++) {
+      const cell = cells[place]!;
+      if (typeof cell === "number" && !Number.isFinite(cell)) return false;
+    }
+  }
   return true;
 }
