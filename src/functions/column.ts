@@ -1,5 +1,4 @@
 import { asWords, NO_WORD, type Places, type Repeated, type Words } from "../core/shared/words";
-import type { WholeNumbers } from "./whole-column";
 
 /**
  * A column of cells read row by row. `null` stands for a row that is blank or holds a note ("-", "dry") instead of
@@ -22,6 +21,9 @@ export interface Column<T> {
   /** Present where the values are words or the like: each once, with its place a row. */
   readonly repeated?: Repeated<T>;
 }
+
+/** Whole numbers from 1, in as few bytes each as they need. */
+export type WholeNumbers = Uint8Array | Int32Array;
 
 /** A column of numbers as a loop over very many rows reads it: NaN where there is no value. */
 export function numbersOf(column: Column<number>): Float64Array {

@@ -1,7 +1,7 @@
-import { type Column, NumberColumn } from "./column";
+import { type Column, NumberColumn, type WholeNumbers } from "./column";
 import type { NumberRange } from "./kind";
 import type { RowReader } from "./row-reader";
-import { WholeColumn, type WholeNumbers } from "./whole-column";
+import { WholeColumn } from "./whole-column";
 
 /** A column of numbers, in as little memory as its limits allow. */
 export function readNumbers(reader: RowReader<unknown>, range: NumberRange): Column<number> {

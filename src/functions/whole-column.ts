@@ -1,7 +1,4 @@
-import type { Column } from "./column";
-
-/** Whole numbers from 1, in as few bytes each as they need. */
-export type WholeNumbers = Uint8Array | Int32Array;
+import type { Column, WholeNumbers } from "./column";
 
 /** Whole numbers from 1; 0 stands for none. What takes more memory is made when someone asks for it. */
 export class WholeColumn implements Column<number> {
