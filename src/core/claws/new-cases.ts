@@ -157,6 +157,7 @@ function markRepeats(
   const cases = order?.length ?? marks.length;
   const lastRowOfCow = new Int32Array(cowLimit).fill(NO_ROW);
   const lastDayOfCow = new Int32Array(cowLimit);
+  /** The row of the cow's case before, + 1; 0 where none lies within the gap, which is most of them. */
   const rowBefore = new Int32Array(marks.length);
   for (let at = 0; at < cases; at++) {
     const row = order === undefined ? at : order[at]!;
@@ -165,11 +166,11 @@ function markRepeats(
     const cow = cows[row]!;
     const day = dates[row]!;
     let before = lastRowOfCow[cow]!;
-    rowBefore[row] = before;
     if (before !== NO_ROW && day - lastDayOfCow[cow]! <= gapDays) {
+      rowBefore[row] = before + 1;
       const site = siteOf(row);
       while (before !== NO_ROW && day - dates[before]! <= gapDays && siteOf(before) !== site) {
-        before = rowBefore[before]!;
+        before = rowBefore[before]! - 1;
       }
       if (before !== NO_ROW && day - dates[before]! <= gapDays) marks[row] = REPEAT;
     }
