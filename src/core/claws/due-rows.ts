@@ -1,3 +1,4 @@
+import { orderByDay } from "../shared/day-order";
 import type { DaySerial } from "../shared/days";
 import type { AftercareJob, AftercareKind } from "./aftercare";
 
@@ -54,7 +55,8 @@ export class DueRows {
   }
 
   #inOrder(): Int32Array {
-    return (this.#order ??= orderOf(this.#days.subarray(0, this.length)));
+    const asAdded = (): Int32Array => new Int32Array(this.length).map((_, place) => place);
+    return (this.#order ??= orderByDay(asAdded(), this.#days));
   }
 }
 
@@ -62,20 +64,4 @@ function twiceAsLong(numbers: Int32Array): Int32Array<ArrayBuffer> {
   const longer = new Int32Array(2 * numbers.length);
   longer.set(numbers);
   return longer;
-}
-
-/** Places by day, those of a day as they stand. A worksheet's days are few enough to count the things of each. */
-function orderOf(days: Int32Array): Int32Array {
-  let [first, last] = [days[0] ?? 0, days[0] ?? 0];
-  for (const day of days) {
-    if (day < first) first = day;
-    if (day > last) last = day;
-  }
-  /** How many things are due before each day, and soon after it is used the next free place of that day. */
-  const places = new Int32Array(last - first + 2);
-  for (const day of days) places[day - first + 1]!++;
-  for (let day = 1; day < places.length; day++) places[day]! += places[day - 1]!;
-  const order = new Int32Array(days.length);
-  for (let place = 0; place < days.length; place++) order[places[days[place]! - first]!++] = place;
-  return order;
 }

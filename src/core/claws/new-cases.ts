@@ -1,3 +1,4 @@
+import { orderByDay } from "../shared/day-order";
 import { asWords, NO_WORD, type Places, type Words } from "../shared/words";
 import { disorders } from "./disorder-key";
 import { CowNumbers, differInMoreThanCapitals, type Findings, type RowTally, SOUND } from "./findings";
@@ -153,7 +154,7 @@ function markRepeats(
   const footOfWord = [NO_FOOT, ...feet.distinct.map(footNumber)];
   const siteOf = (row: number): number =>
     footOfWord[feet.places[row]!]! * disorders.length + parentPlaces[places[row]!]!;
-  const order = areByDate ? undefined : orderByDate(marks, dates);
+  const order = areByDate ? undefined : orderByDay(caseRows(marks), dates);
   const cases = order?.length ?? marks.length;
   const lastRowOfCow = new Int32Array(cowLimit).fill(NO_ROW);
   const lastDayOfCow = new Int32Array(cowLimit);
@@ -179,22 +180,10 @@ function markRepeats(
   }
 }
 
-/** The cases by date, those of a day as they stand in the sheet. */
-function orderByDate(marks: Int8Array, dates: ArrayLike<number>): Int32Array {
-  let [first, last, cases] = [Infinity, -Infinity, 0];
-  for (let row = 0; row < marks.length; row++) {
-    if (marks[row] === NO_CASE) continue;
-    cases++;
-    first = Math.min(first, dates[row]!);
-    last = Math.max(last, dates[row]!);
-  }
-  // A worksheet's days are few enough to count the cases of each: those of day n stand from place `places[n]` on.
-  const places = new Int32Array(last - first + 2);
-  for (let row = 0; row < marks.length; row++) if (marks[row] !== NO_CASE) places[dates[row]! - first + 1]!++;
-  for (let day = 1; day < places.length; day++) places[day]! += places[day - 1]!;
-  const order = new Int32Array(cases);
-  for (let row = 0; row < marks.length; row++) {
-    if (marks[row] !== NO_CASE) order[places[dates[row]! - first]!++] = row;
-  }
-  return order;
+/** The rows that are cases. */
+function caseRows(marks: Int8Array): Int32Array {
+  const rows = new Int32Array(marks.length);
+  let cases = 0;
+  for (let row = 0; row < marks.length; row++) if (marks[row] !== NO_CASE) rows[cases++] = row;
+  return rows.subarray(0, cases);
 }
