@@ -37,11 +37,17 @@ export function repeatCows(
   to: DaySerial,
   fewest: number,
 ): RepeatCow[] {
-  const collected: Collected[] = Array.from({ length: rows.cowLimit }, () => ({ newCases: 0, repeats: 0, last: 0, feet: new Map(), places: new Set() })); // oxfmt-ignore
+  const collected = new Array<Collected | undefined>(rows.cowLimit).fill(undefined);
   for (let row = 0; row < rows.marks.length; row++) {
     const date = dates[row]!;
     if (rows.marks[row] === NO_CASE || date < from || date > to) continue;
-    const cow = collected[rows.cows[row]!]!;
+    const cow = (collected[rows.cows[row]!] ??= {
+      newCases: 0,
+      repeats: 0,
+      last: 0,
+      feet: new Map(),
+      places: new Set(),
+    });
     cow.last = Math.max(cow.last, date);
     if (rows.marks[row] !== NEW_CASE) {
       cow.repeats++;
@@ -54,15 +60,13 @@ export function repeatCows(
     cow.feet.set(name, { newCases: foot.newCases + 1, last: Math.max(foot.last, date) });
   }
   return collected
-    .map(({ newCases, repeats, last, feet, places }, number) => ({
-      cow: rows.cowName(number),
-      newCases,
-      repeats,
-      last,
-      worstFoot: worst(feet),
-      lesions: parentsOf(places),
-    }))
-    .filter(({ newCases }) => newCases >= fewest)
+    .flatMap((cow, number) => {
+      if (cow === undefined || cow.newCases < fewest) return [];
+      const { newCases, repeats, last, feet, places } = cow;
+      return [
+        { cow: rows.cowName(number), newCases, repeats, last, worstFoot: worst(feet), lesions: parentsOf(places) },
+      ];
+    })
     .sort((a, b) => b.newCases - a.newCases || b.last - a.last);
 }
 
