@@ -48,6 +48,7 @@ export class ContenderProcess {
   }
 
   async measure(times: number): Promise<{ readonly cost: Cost; readonly figures: Figures | undefined }> {
+    if (this.#hasEnded()) throw new GivenUp(this.#reason ?? "its process was ended from outside");
     this.#child.send(times);
     const message = await this.#message(this.#limits.runSeconds * times, "for one computation");
     if (!("cost" in message)) throw new GivenUp("it did not measure");
@@ -56,14 +57,17 @@ export class ContenderProcess {
 
   /** Ends the process and those that it started. */
   async close(): Promise<void> {
-    const { exitCode, signalCode } = this.#child;
-    if (exitCode !== null || signalCode !== null) return;
+    if (this.#hasEnded()) return;
     const ended = new Promise((resolve) => this.#child.once("exit", resolve));
     if (this.#child.connected && this.#reason === undefined) this.#child.send(0);
     else this.#kill();
     const patience = setTimeout(() => this.#kill(), 10_000);
     await ended;
     clearTimeout(patience);
+  }
+
+  #hasEnded(): boolean {
+    return this.#child.exitCode !== null || this.#child.signalCode !== null;
   }
 
   #message(seconds: number, what: string): Promise<Exclude<WorkerMessage, { error: string }>> {
